@@ -1,0 +1,22 @@
+import type { UnitId } from "./units.ts";
+
+/** A thin space stands between a number and its unit, so that the two never part. */
+export const THIN_SPACE = "\u2009";
+
+const SHOWN: Partial<Record<UnitId, string>> = { deg: "°", mm2: "mm²", cm2: "cm²", cmH2O: "cmH₂O", pieces: "" };
+
+/** How a unit is printed. */
+export const unitText = (unit: UnitId): string => SHOWN[unit] ?? unit;
+
+/** A number with a true minus sign, at a fixed number of decimals. */
+export const numberText = (value: number, places: number): string => value.toFixed(places).replace(/^-/, "−");
+
+/** A plain decimal text as printed: true minus sign. */
+export const printed = (text: string): string => text.replace(/^-/, "−");
+
+/** A number and its unit as one piece of text; degrees and per cent follow their own custom. */
+export const withUnit = (text: string, unit: UnitId): string => {
+  const shown = unitText(unit);
+  if (shown === "") return printed(text);
+  return unit === "deg" ? `${printed(text)}${shown}` : `${printed(text)}${THIN_SPACE}${shown}`;
+};

@@ -1,0 +1,46 @@
+import { numberText, withUnit } from "../quantity/format.ts";
+import type { UnitId } from "../quantity/units.ts";
+import type { Draw, GivenSpec, Solution } from "./family.ts";
+
+/** Prints the values of one draw inside sentences. */
+export interface Say {
+  /** A given with its unit: "5.2 mm". */
+  readonly of: (key: string) => string;
+  /** A given without its unit, for sums: "5.2". */
+  readonly bare: (key: string) => string;
+  /** Any value with the digits of the asks' grid, without a unit. */
+  readonly number: (value: number, places?: number) => string;
+  /** A word of the case: a name, a side, an age. */
+  readonly about: (key: string) => string;
+  /** The raw value of a given. */
+  readonly value: (key: string) => number;
+  /** The right answer of this draw. */
+  readonly answer: Solution;
+}
+
+/** Number of decimals that a grid step shows. */
+export const placesOf = (step: number): number => {
+  const text = String(step);
+  return text.includes(".") ? text.length - text.indexOf(".") - 1 : 0;
+};
+
+const known = <T>(value: T | undefined, key: string): T => {
+  if (value === undefined) throw new RangeError(`key must be one that the draw holds, got ${key}`);
+  return value;
+};
+
+/** A printer for one draw. */
+export const sayFor = (specs: readonly GivenSpec[], draw: Draw, answer: Solution): Say => {
+  const spec = (key: string): GivenSpec => known(specs.find((given) => given.key === key), key);
+  const value = (key: string): number => known(draw.givens[key], key);
+  const bare = (key: string): string => numberText(value(key), placesOf(spec(key).step));
+  const unit = (key: string): UnitId => spec(key).unit;
+  return {
+    value,
+    bare,
+    of: (key) => withUnit(bare(key), unit(key)),
+    number: (number, places = 1) => numberText(number, places),
+    about: (key) => known(draw.about[key], key),
+    answer,
+  };
+};

@@ -1,0 +1,83 @@
+/** SHA-256, written out from FIPS PUB 180-4 (NIST 2015), because secure-context hashing is absent on plain http. */
+
+const fractionBits = (value: number): number => ((value - Math.floor(value)) * 2 ** 32) >>> 0;
+
+const firstPrimes = (count: number): readonly number[] => {
+  const primes: number[] = [];
+  for (let candidate = 2; primes.length < count; candidate += 1) {
+    if (primes.every((prime) => candidate % prime !== 0)) primes.push(candidate);
+  }
+  return primes;
+};
+
+const PRIMES = firstPrimes(64);
+const ROUND_CONSTANTS = Uint32Array.from(PRIMES, (prime) => fractionBits(Math.cbrt(prime)));
+const INITIAL = Uint32Array.from(PRIMES.slice(0, 8), (prime) => fractionBits(Math.sqrt(prime)));
+const schedule = new Uint32Array(64);
+
+const turn = (word: number, by: number): number => (word >>> by) | (word << (32 - by));
+
+const at = (words: Uint32Array, index: number): number => words[index] as number;
+
+const fillSchedule = (block: DataView, offset: number): void => {
+  for (let i = 0; i < 16; i += 1) schedule[i] = block.getUint32(offset + 4 * i);
+  for (let i = 16; i < 64; i += 1) {
+    const near = at(schedule, i - 2);
+    const far = at(schedule, i - 15);
+    const small0 = turn(far, 7) ^ turn(far, 18) ^ (far >>> 3);
+    const small1 = turn(near, 17) ^ turn(near, 19) ^ (near >>> 10);
+    schedule[i] = at(schedule, i - 16) + small0 + at(schedule, i - 7) + small1;
+  }
+};
+
+const compress = (state: Uint32Array): void => {
+  let [a, b, c, d, e, f, g, h] = state as unknown as [number, number, number, number, number, number, number, number];
+  for (let i = 0; i < 64; i += 1) {
+    const big1 = turn(e, 6) ^ turn(e, 11) ^ turn(e, 25);
+    const first = (h + big1 + ((e & f) ^ (~e & g)) + at(ROUND_CONSTANTS, i) + at(schedule, i)) | 0;
+    const big0 = turn(a, 2) ^ turn(a, 13) ^ turn(a, 22);
+    const second = (big0 + ((a & b) ^ (a & c) ^ (b & c))) | 0;
+    [h, g, f, e, d, c, b, a] = [g, f, e, (d + first) | 0, c, b, a, (first + second) | 0];
+  }
+  [a, b, c, d, e, f, g, h].forEach((word, i) => {
+    state[i] = at(state, i) + word;
+  });
+};
+
+const padded = (bytes: Uint8Array): DataView => {
+  const blocks = new Uint8Array(((bytes.length + 8) >> 6) * 64 + 64);
+  blocks.set(bytes);
+  blocks[bytes.length] = 0x80;
+  const view = new DataView(blocks.buffer);
+  view.setUint32(blocks.length - 8, Math.floor(bytes.length / 2 ** 29));
+  view.setUint32(blocks.length - 4, (bytes.length * 8) >>> 0);
+  return view;
+};
+
+/** UTF-8 bytes of a text; the engine has no TextEncoder. */
+const utf8 = (text: string): Uint8Array => {
+  const bytes: number[] = [];
+  for (const character of text) {
+    const code = character.codePointAt(0) as number;
+    if (code < 0x80) bytes.push(code);
+    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 63));
+    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
+    else bytes.push(0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
+  }
+  return Uint8Array.from(bytes);
+};
+
+/** The eight 32-bit words of the hash of a text (UTF-8) or of bytes. */
+export const sha256Words = (message: string | Uint8Array): Uint32Array => {
+  const view = padded(typeof message === "string" ? utf8(message) : message);
+  const state = Uint32Array.from(INITIAL);
+  for (let offset = 0; offset < view.byteLength; offset += 64) {
+    fillSchedule(view, offset);
+    compress(state);
+  }
+  return state;
+};
+
+/** The hash as 64 hexadecimal digits. */
+export const sha256Hex = (message: string | Uint8Array): string =>
+  Array.from(sha256Words(message), (word) => word.toString(16).padStart(8, "0")).join("");
