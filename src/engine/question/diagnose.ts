@@ -1,0 +1,42 @@
+import { compare, type Decimal, decimal } from "../quantity/decimal.ts";
+import { asAsked, isInSpan } from "../quantity/round.ts";
+import { type AskSpec, type Draw, isSays, type Solution, type SumFamily } from "./family.ts";
+import type { SumResponse } from "./response.ts";
+import { spansOf } from "./solve.ts";
+
+interface Diagnosis {
+  readonly family: SumFamily;
+  readonly draw: Draw;
+  readonly response: SumResponse;
+  readonly values: Readonly<Record<string, Decimal>>;
+}
+
+type Closeness = "typed" | "within" | null;
+
+/** How near a typed value is to what a slip gives: the very digits asked for, or between exact and rounded. */
+const closeness = (value: Decimal | undefined, ask: AskSpec, gives: number, family: SumFamily): Closeness => {
+  if (value === undefined) return null;
+  const typed = decimal(asAsked(gives, String(ask.roundTo), ask.rounding));
+  if (compare(value, typed) === 0) return "typed";
+  const span = spansOf({ ...family, asks: [ask] }, { [ask.id]: gives })[ask.id];
+  return span && isInSpan(value, span) ? "within" : null;
+};
+
+const matches = (gives: Solution, { family, response, values }: Diagnosis, wanted: "typed" | "within"): boolean => {
+  if ("says" in response) return isSays(gives) && gives.says === response.says;
+  if (isSays(gives)) return false;
+  return family.asks.every((ask) => {
+    const near = closeness(values[ask.id], ask, gives[ask.id] as number, family);
+    return near === "typed" || (wanted === "within" && near === "within");
+  });
+};
+
+/** The slip whose formula gives the learner's answer on this draw: exact digits win over a value in its span. */
+export const slipOf = (diagnosis: Diagnosis): string | undefined => {
+  const applying = diagnosis.family.slips.flatMap((slip) => {
+    const gives = slip.gives(diagnosis.draw);
+    return gives === null ? [] : [{ id: slip.id, gives }];
+  });
+  const typed = applying.find(({ gives }) => matches(gives, diagnosis, "typed"));
+  return (typed ?? applying.find(({ gives }) => matches(gives, diagnosis, "within")))?.id;
+};
