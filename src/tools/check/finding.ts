@@ -14,7 +14,7 @@ export interface Edit {
 /** `problem` fails the check, `warning` is printed, `note` is printed on request. */
 export type Level = "problem" | "warning" | "note";
 
-/** What a rule sees: a place by offset, and either an edit of the file or the line to write. */
+/** What a rule sees: a place by offset, and either edits of the file or the line to write. */
 export interface Finding {
   readonly source: SourceText;
   readonly offset: number;
@@ -22,7 +22,7 @@ export interface Finding {
   readonly level?: Level;
   readonly found: string;
   readonly expected: string;
-  readonly edit?: Edit;
+  readonly edits?: readonly Edit[];
   readonly write?: string;
 }
 

@@ -1,0 +1,55 @@
+import { type Course, idsIn, termsOf } from "../course.ts";
+import type { Finding } from "../finding.ts";
+import { recordNamed } from "../json-file.ts";
+import type { MdxFile, Tag } from "../mdx-file.ts";
+import { nearest } from "../nearest.ts";
+import { isUnitId, UNITS } from "../../../engine/quantity/units.ts";
+import type { FileRule } from "../rule.ts";
+import { sampleOf } from "../tags.ts";
+
+interface NameRule {
+  readonly tag: string;
+  readonly attribute: string;
+  readonly rule: string;
+  readonly where: string;
+  readonly names: (course: Course) => readonly string[];
+  readonly isKnown: (course: Course, name: string) => boolean;
+}
+
+const among = (names: (course: Course) => readonly string[]): Pick<NameRule, "names" | "isKnown"> => ({
+  names,
+  isKnown: (course, name) => names(course).includes(name),
+});
+
+/** Attributes that name something which stands elsewhere. */
+const NAME_RULES: readonly NameRule[] = [
+  {
+    tag: "Num",
+    attribute: "of",
+    rule: "unknown ledger key",
+    where: "a key of content/ledger",
+    names: (course) => course.records.flatMap(({ key, revisions }) => [key, ...revisions.map((each) => `${key}@${each.revision}`)]),
+    isKnown: (course, name) => recordNamed(course.records, name).revision !== undefined,
+  },
+  { tag: "Ask", attribute: "family", rule: "unknown family", where: "the name of a question family in src/bank", ...among((course) => course.families.map(({ id }) => id)) },
+  { tag: "Term", attribute: "of", rule: "unknown term", where: "the name of a file in content/glossary", ...among(termsOf) },
+  { tag: "Caution", attribute: "id", rule: "unknown caution", where: "an id of content/cautions.json", ...among((course) => idsIn(course.cautions)) },
+  { tag: "Ours", attribute: "unit", rule: "unknown unit", where: "a unit of src/engine/quantity/units.ts", names: () => Object.keys(UNITS), isKnown: (_, name) => isUnitId(name) },
+];
+
+const unknownName = (file: MdxFile, tag: Tag, from: NameRule, course: Course): readonly Finding[] => {
+  const attribute = tag.attributes.find(({ name, form }) => name === from.attribute && form === "text");
+  if (attribute === undefined || from.isKnown(course, attribute.value)) return [];
+  const meant = nearest(attribute.value, from.names(course));
+  const start = attribute.end - 1 - attribute.value.length;
+  const head = { source: file, offset: attribute.start, rule: from.rule, found: `"${attribute.value}"` };
+  return [meant === null
+    ? { ...head, expected: `${from.where}; none is near`, write: sampleOf(tag.name) }
+    : { ...head, expected: `${from.where}; the nearest is "${meant}"`, edits: [{ start, end: attribute.end - 1, text: meant }] }];
+};
+
+/** What a tag names exists: ledger key, family, term, caution, unit. */
+export const knownNames: FileRule = (file, course) =>
+  file.tags.flatMap((tag) =>
+    NAME_RULES.filter((each) => each.tag === tag.name).flatMap((each) => unknownName(file, tag, each, course)),
+  );

@@ -1,0 +1,57 @@
+import type { Course } from "./course.ts";
+import { type Edit, type Finding, linesAround, placeAt, type Problem, type SourceText } from "./finding.ts";
+import { LEAVE_OUT } from "./rule.ts";
+import { COURSE_RULES, FILE_RULES } from "./rules.ts";
+
+/** Edits of one file that do not touch each other, in order; of two that do, the first one stays. */
+const apart = (edits: readonly Edit[]): readonly Edit[] => {
+  const sorted = [...edits].sort((first, second) => first.start - second.start || first.end - second.end);
+  const kept: Edit[] = [];
+  for (const edit of sorted) {
+    const last = kept.at(-1);
+    if (last === undefined || edit.start >= last.end) kept.push(edit);
+  }
+  return kept;
+};
+
+/** The lines around a finding with every edit that falls into them: the line as it is right in the end. */
+const correctedLines = (finding: Finding, edits: readonly Edit[]): string => {
+  const own = finding.edits ?? [];
+  const starts = own.map(({ start }) => start);
+  const { start, end } = linesAround(finding.source.text, Math.min(...starts), Math.max(...own.map((edit) => edit.end)));
+  let text = "";
+  let at = start;
+  for (const edit of edits.filter((each) => each.start >= start && each.end <= end)) {
+    text += finding.source.text.slice(at, edit.start) + edit.text;
+    at = edit.end;
+  }
+  const lines = text + finding.source.text.slice(at, end);
+  return lines.trim() === "" ? LEAVE_OUT : lines.replaceAll("\r", "");
+};
+
+const problemOf = (finding: Finding, edits: readonly Edit[]): Problem => ({
+  file: finding.source.file,
+  ...placeAt(finding.source.text, finding.offset),
+  rule: finding.rule,
+  level: finding.level ?? "problem",
+  found: finding.found,
+  expected: finding.expected,
+  corrected: finding.write ?? ((finding.edits ?? []).length > 0 ? correctedLines(finding, edits) : ""),
+});
+
+const byPlace = (first: Problem, second: Problem): number =>
+  first.file.localeCompare(second.file, "en") || first.line - second.line || first.column - second.column;
+
+/** All that the rules see in a course, file by file and from top to bottom. */
+export const checkCourse = (course: Course): readonly Problem[] => {
+  const findings = [
+    ...course.files.flatMap((file) => FILE_RULES.flatMap((rule) => rule(file, course))),
+    ...COURSE_RULES.flatMap((rule) => rule(course)),
+  ];
+  const bySource = Map.groupBy(findings, ({ source }) => source.file);
+  const edits = new Map<SourceText["file"], readonly Edit[]>();
+  for (const [file, each] of bySource) {
+    edits.set(file, apart(each.filter(({ level }) => level !== "note").flatMap((finding) => finding.edits ?? [])));
+  }
+  return findings.map((finding) => problemOf(finding, edits.get(finding.source.file) ?? [])).sort(byPlace);
+};
