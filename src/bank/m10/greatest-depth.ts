@@ -1,0 +1,77 @@
+import { sumOnGrid } from "../../engine/quantity/grid.ts";
+import type { Draw, Givens, SumFamily } from "../../engine/question/family.ts";
+import type { Say } from "../../engine/question/say.ts";
+import { bundleLine } from "../../facts/bundle-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, ENTRY, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, MARGIN, whoseDistance } from "./aimed-line.ts";
+
+const value = (givens: Givens, key: string): number => givens[key] as number;
+const fromEntry = (givens: Givens, key: string): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, key), -value(givens, "marginMm"));
+const deepest = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("junctionToBundleMm"), -say.value("marginMm")));
+const sumText = (say: Say, key: string): string => `${say.bare("entryToJunctionMm")} + ${say.bare(key)} − ${say.bare("marginMm")}`;
+const doubled = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("freeEdgeToBundleMm"), -say.value("marginMm")));
+const plan = (say: Say): string => `The needle enters ${say.of("entryToJunctionMm")} in front of the junction. Keep ${say.of("marginMm")} of tissue between tip and bundle.`;
+
+/** The mean used although the stem names the low bound. */
+const meanInstead = ({ givens, about }: Draw): number | null => {
+  if (about["basis"] !== "low") return null;
+  const mean = bundleLine(`junction-to-bundle.${about["sex"]}@1`).number.mean as number;
+  return fromEntry({ ...givens, junctionToBundleMm: mean }, "junctionToBundleMm");
+};
+
+/** 10c: the greatest setting that keeps the margin to the bundle, rounded down. */
+export const greatestDepth: SumFamily = {
+  kind: "sum",
+  id: "greatest-depth",
+  code: "10c",
+  module: "M10",
+  version: 0,
+  firstWave: true,
+  unsafe: true,
+  objectives: ["m10-greatest"],
+  reads: AIMED_LINE_READS,
+  sources: LINE_SOURCES,
+  cautions: ["C3", "C8"],
+  givens: [ENTRY, JUNCTION, FREE_EDGE, MARGIN],
+  asks: [{ id: "greatestMm", unit: "mm", roundTo: 0.5, rounding: "down", safeSide: "down" }],
+  draw: (chance) => {
+    const line = drawAimedLine(chance, ["mean", "low", "scan"]);
+    return { ...line, givens: { entryToJunctionMm: chance.onGrid(ENTRY), ...line.givens, marginMm: chance.onGrid(MARGIN) } };
+  },
+  solve: (givens) => {
+    const greatestMm = fromEntry(givens, "junctionToBundleMm");
+    return greatestMm > 0 ? { greatestMm } : { says: "none" };
+  },
+  slips: [
+    { id: "width-twice", gives: ({ givens }) => ({ greatestMm: fromEntry(givens, "freeEdgeToBundleMm") }) },
+    { id: "margin-left-out", gives: ({ givens }) => ({ greatestMm: sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "junctionToBundleMm")) }) },
+    { id: "margin-added", gives: ({ givens }) => ({ greatestMm: sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "junctionToBundleMm"), value(givens, "marginMm")) }) },
+    { id: "mean-for-low-bound", gives: (draw) => { const mean = meanInstead(draw); return mean === null ? null : { greatestMm: mean }; } },
+    { id: "entry-left-out", gives: ({ givens }) => { const rest = sumOnGrid(value(givens, "junctionToBundleMm"), -value(givens, "marginMm")); return rest > 0 ? { greatestMm: rest } : null; } },
+  ],
+  inverseOf: "junctionToBundleMm",
+  words: {
+    en: {
+      title: "Greatest depth",
+      stems: [
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say), plan(say)],
+        (say) => [`${plan(say)} The child, ${say.about("child")}, is ${say.about("age")}; the knee is the ${say.about("side")} one.`, LINE, whoseDistance(say), freeEdgeSentence(say)],
+        (say) => [LINE, freeEdgeSentence(say), whoseDistance(say), `${plan(say)} You set the depth for ${say.about("child")}, ${say.about("age")}.`],
+      ],
+      question: "What is the greatest depth from the entry, rounded down to half a millimetre?",
+      givens: LINE_GIVENS,
+      asks: { greatestMm: "Greatest depth" },
+      says: LINE_SAYS,
+      slips: {
+        "width-twice": { name: "width counted twice", because: (say) => [`Right arithmetic, wrong distance. ${say.of("freeEdgeToBundleMm")} starts at the free edge, so it already holds the width of the meniscus. You started at the entry and added that width again.`, `${sumText(say, "freeEdgeToBundleMm")} = ${doubled(say)} mm: the tip would stand past the near edge of the bundle.`] },
+        "margin-left-out": { name: "margin left out", because: (say) => [`That depth puts the tip on the bundle itself. The margin of ${say.of("marginMm")} is what a bulging capsule, a bent needle and a wrong reading may use up.`] },
+        "margin-added": { name: "margin added", because: () => ["A margin in front of a vessel is taken away from the depth. Added, it is a margin behind the near wall."] },
+        "mean-for-low-bound": { name: "mean taken for the low bound", because: (say) => [`The stem asks for the low bound, ${say.of("junctionToBundleMm")}. Half of the children lie nearer than the mean.`] },
+        "entry-left-out": { name: "entry left out", because: (say) => [`The stop is read from the entry. The ${say.of("entryToJunctionMm")} to the junction belong to the depth.`] },
+      },
+      working: (say) => ["To the junction, on to the bundle, and back by the margin.", `${sumText(say, "junctionToBundleMm")} = ${deepest(say)} mm; a limit is rounded down.`],
+      right: (say) => [`To the junction, on to the bundle, back by the margin: ${deepest(say)} mm. The width of the meniscus does not come into it.`],
+      off: () => ["Walk along the needle: to the junction, on to the bundle, then come back by the margin."],
+      inverse: (say, { text }) => [`If the bundle lay ${text} behind the junction. In this question it lies ${say.of("junctionToBundleMm")} behind it.`],
+    },
+  },
+};

@@ -1,0 +1,100 @@
+import { compareOnGrid, sumOnGrid } from "../../engine/quantity/grid.ts";
+import type { Givens, Solution, SumFamily } from "../../engine/question/family.ts";
+import type { Say } from "../../engine/question/say.ts";
+import type { Chance } from "../../engine/random/chance.ts";
+import { gridSize, gridValue } from "../../engine/random/chance.ts";
+import { AIMED_LINE_READS, drawAimedLine, ENTRY, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, MARGIN, NEED, whoseDistance } from "./aimed-line.ts";
+
+const value = (givens: Givens, key: string): number => givens[key] as number;
+const leastOf = (givens: Givens): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "throughCapsuleMm"));
+const greatestOf = (givens: Givens, key = "junctionToBundleMm"): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, key), -value(givens, "marginMm"));
+
+/** Touching is a window of one depth; the comparison is made on the grid, not in doubles. */
+const windowOf = (givens: Givens): Solution => {
+  const leastMm = leastOf(givens);
+  const greatestMm = greatestOf(givens);
+  return compareOnGrid(leastMm, greatestMm) <= 0 ? { leastMm, greatestMm } : { says: "none" };
+};
+
+const givensOf = (say: Say): Givens => Object.fromEntries(["entryToJunctionMm", "junctionToBundleMm", "freeEdgeToBundleMm", "marginMm", "throughCapsuleMm"].map((key) => [key, say.value(key)]));
+const least = (say: Say): string => say.number(leastOf(givensOf(say)));
+const greatest = (say: Say): string => say.number(greatestOf(givensOf(say)));
+const missing = (say: Say): string => say.number(sumOnGrid(leastOf(givensOf(say)), -greatestOf(givensOf(say))));
+const isEmpty = (say: Say): boolean => typeof say.answer["says"] === "string";
+const plan = (say: Say): string => `The needle enters ${say.of("entryToJunctionMm")} in front of the junction. Your teacher asks for ${say.of("throughCapsuleMm")} beyond it to pass the capsule; what a child's capsule needs has not been published. Keep ${say.of("marginMm")} in front of the bundle.`;
+
+/** Needs that leave a window, just touch, or leave none: each kind comes often enough to be met. */
+const drawNeed = (chance: Chance, room: number): number => {
+  const kind = chance.below(10);
+  const atRoom = Math.round((room - NEED.least) / NEED.step);
+  const size = gridSize(NEED);
+  if (kind < 2 && atRoom >= 0 && atRoom < size) return gridValue(NEED, atRoom);
+  if (kind < 6 && atRoom > 0) return gridValue(NEED, chance.below(Math.min(atRoom, size)));
+  return chance.onGrid(NEED);
+};
+
+const onlyWhereEmpty = (givens: Givens, solution: Solution): Solution | null => (typeof windowOf(givens)["says"] === "string" ? solution : null);
+
+/** 10d: least and greatest depth on one line, or no depth at all. */
+export const depthWindow: SumFamily = {
+  kind: "sum",
+  id: "window",
+  code: "10d",
+  module: "M10",
+  version: 0,
+  firstWave: true,
+  unsafe: true,
+  objectives: ["m10-window", "m10-reject"],
+  reads: [...AIMED_LINE_READS, "through-capsule.adult@1", "through-capsule.child@1"],
+  sources: [...LINE_SOURCES, { source: "mcculloch-2016", entry: "through-capsule.adult@1" }],
+  cautions: ["C3", "C8", "C9"],
+  givens: [ENTRY, NEED, JUNCTION, FREE_EDGE, MARGIN],
+  asks: [
+    { id: "leastMm", unit: "mm", roundTo: 0.1, rounding: "up", safeSide: "up" },
+    { id: "greatestMm", unit: "mm", roundTo: 0.1, rounding: "down", safeSide: "down" },
+  ],
+  draw: (chance) => {
+    const line = drawAimedLine(chance, ["mean", "low", "scan", "scan"]);
+    const marginMm = chance.onGrid(MARGIN);
+    const throughCapsuleMm = drawNeed(chance, sumOnGrid(line.givens["junctionToBundleMm"] as number, -marginMm));
+    const givens = { entryToJunctionMm: chance.onGrid(ENTRY), throughCapsuleMm, ...line.givens, marginMm };
+    return { ...line, givens, origins: { ...line.origins, throughCapsuleMm: { from: "local" } } };
+  },
+  solve: windowOf,
+  slips: [
+    { id: "width-twice", gives: ({ givens }) => ({ leastMm: leastOf(givens), greatestMm: greatestOf(givens, "freeEdgeToBundleMm") }) },
+    { id: "margin-left-out", gives: ({ givens }) => ({ leastMm: leastOf(givens), greatestMm: sumOnGrid(greatestOf(givens), value(givens, "marginMm")) }) },
+    { id: "capsule-left-out", gives: ({ givens }) => ({ leastMm: value(givens, "entryToJunctionMm"), greatestMm: greatestOf(givens) }) },
+    { id: "middle-of-nothing", gives: ({ givens }) => { const middle = sumOnGrid(leastOf(givens), greatestOf(givens)) / 2; return onlyWhereEmpty(givens, { leastMm: middle, greatestMm: middle }); } },
+    { id: "written-backwards", gives: ({ givens }) => onlyWhereEmpty(givens, { leastMm: leastOf(givens), greatestMm: greatestOf(givens) }) },
+  ],
+  words: {
+    en: {
+      title: "The window on one line",
+      stems: [
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say), plan(say)],
+        (say) => [LINE, `${plan(say)} The knee is the ${say.about("side")} one of ${say.about("child")}, ${say.about("age")}.`, whoseDistance(say), freeEdgeSentence(say)],
+        (say) => [`Before the list you work out one stitch for ${say.about("child")}, ${say.about("age")}. ${LINE}`, plan(say), whoseDistance(say), freeEdgeSentence(say)],
+      ],
+      question: "Which depths from the entry are left on this line? Give the least and the greatest to a tenth of a millimetre, or say that there is none.",
+      givens: LINE_GIVENS,
+      asks: { leastMm: "Least depth", greatestMm: "Greatest depth" },
+      says: LINE_SAYS,
+      slips: {
+        "width-twice": { name: "width counted twice", because: (say) => [`The greatest depth was built on ${say.of("freeEdgeToBundleMm")}, which starts at the free edge and already holds the meniscus. From the entry only ${say.of("junctionToBundleMm")} remain behind the junction.`] },
+        "margin-left-out": { name: "margin left out", because: (say) => [`The greatest depth runs up to the bundle itself. Keep the ${say.of("marginMm")} that the plan asks for.`] },
+        "capsule-left-out": { name: "capsule left out", because: () => ["The least depth ends at the junction, in front of the capsule. The anchor opens inside the joint."] },
+        "middle-of-nothing": { name: "middle of an empty window", because: (say) => [`The line needs ${least(say)} mm and has ${greatest(say)} mm. The middle of the two neither passes the capsule nor keeps the margin.`] },
+        "written-backwards": { name: "a window that ends before it begins", because: (say) => [`The sums are right: at least ${least(say)}, at most ${greatest(say)} mm. But the least is larger than the greatest, so no depth meets both. That is an answer: none on this line.`] },
+      },
+      working: (say) => [
+        `Least: ${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${least(say)} mm`,
+        `Greatest: ${say.bare("entryToJunctionMm")} + ${say.bare("junctionToBundleMm")} − ${say.bare("marginMm")} = ${greatest(say)} mm`,
+        isEmpty(say) ? `The least is ${missing(say)} mm larger than the greatest: no depth on this line. Change the line, the portal, the knee position or the technique, for example inside-out with a posterior retractor. Never shorten the needle.` : "The least does not exceed the greatest, so every depth between them meets both needs.",
+      ],
+      right: (say) => isEmpty(say) ? [`The line needs at least ${least(say)} mm and has at most ${greatest(say)} mm: ${missing(say)} mm are missing. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`From ${least(say)} to ${greatest(say)} mm both needs are met: the anchor is behind the capsule and the margin is kept.`],
+      off: (say) => isEmpty(say) ? [`Set the two ends beside each other: the line needs ${least(say)} mm and has ${greatest(say)} mm. No depth meets both. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`There is a window here: the need ends at ${least(say)} mm, the limit stands at ${greatest(say)} mm.`],
+      inverse: () => [],
+    },
+  },
+};
