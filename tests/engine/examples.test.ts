@@ -21,7 +21,7 @@ const exported = [...readFileSync(FACE, "utf8").matchAll(EXPORT)].map(([, name =
 const examples = exported.flatMap(({ name, path }) => examplesOf(name, path));
 
 const names = Object.keys(engine);
-const values: unknown[] = names.map((name) => engine[name as keyof typeof engine]);
+const values: unknown[] = Object.values(engine);
 const evaluate = (code: string): unknown => new Function(...names, `return (${code});`)(...values);
 
 /** Every number becomes a text with the digits that the example prints; everything else stays as it is. */

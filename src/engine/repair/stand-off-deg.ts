@@ -27,5 +27,5 @@ export const standOffDeg = ({ rangeMm, radiusMm, marginMm }: StandOff): number =
   if (compareOnGrid(rangeMm, widened) <= 0) {
     throw new RangeError(`rangeMm must be greater than radiusMm + marginMm (${widened}), got ${rangeMm}`);
   }
-  return Math.asin(widened / rangeMm) * DEGREES_PER_RADIAN;
+  return Math.asin((radiusMm + marginMm) / rangeMm) * DEGREES_PER_RADIAN;
 };

@@ -8,6 +8,15 @@ export interface ZoneTriangle {
   readonly widthMm: number;
 }
 
+const requireTriangle = ({ nearEdgeMm, farEdgeMm, widthMm }: ZoneTriangle): void => {
+  const difference = Math.abs(sumOnGrid(nearEdgeMm, -farEdgeMm));
+  const sum = sumOnGrid(nearEdgeMm, farEdgeMm);
+  if (compareOnGrid(widthMm, difference) >= 0 && compareOnGrid(widthMm, sum) <= 0) return;
+  throw new RangeError(
+    `widthMm must be at least the difference of nearEdgeMm and farEdgeMm (${difference}) and at most their sum (${sum}), got ${widthMm}`,
+  );
+};
+
 /**
  * Angle at the portal between the two ends of a zone: the room for turning the needle. By the law of cosines,
  * written with half angles, tan²(A/2) = (w² − (a − b)²) ÷ ((a + b)² − w²), which keeps its digits for narrow zones
@@ -23,14 +32,12 @@ export interface ZoneTriangle {
  */
 export const zoneAngleDeg = ({ nearEdgeMm, farEdgeMm, widthMm }: ZoneTriangle): number => {
   requireLengths({ nearEdgeMm, farEdgeMm, widthMm });
-  const difference = Math.abs(sumOnGrid(nearEdgeMm, -farEdgeMm));
-  const sum = sumOnGrid(nearEdgeMm, farEdgeMm);
-  if (compareOnGrid(widthMm, difference) < 0 || compareOnGrid(widthMm, sum) > 0) {
-    throw new RangeError(
-      `widthMm must be at least the difference of nearEdgeMm and farEdgeMm (${difference}) and at most their sum (${sum}), got ${widthMm}`,
-    );
-  }
-  const opening = Math.max(0, (widthMm - difference) * (widthMm + difference));
-  const closing = Math.max(0, (sum - widthMm) * (sum + widthMm));
+  requireTriangle({ nearEdgeMm, farEdgeMm, widthMm });
+  const difference = Math.abs(nearEdgeMm - farEdgeMm);
+  const sum = nearEdgeMm + farEdgeMm;
+  if (compareOnGrid(widthMm, difference) === 0) return 0;
+  if (compareOnGrid(widthMm, sum) === 0) return 180;
+  const opening = (widthMm - difference) * (widthMm + difference);
+  const closing = (sum - widthMm) * (sum + widthMm);
   return 2 * Math.atan2(Math.sqrt(opening), Math.sqrt(closing)) * DEGREES_PER_RADIAN;
 };

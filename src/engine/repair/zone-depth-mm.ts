@@ -1,4 +1,4 @@
-import { compareOnGrid, sumOnGrid } from "../quantity/grid.ts";
+import { compareOnGrid } from "../quantity/grid.ts";
 import { requireLengths } from "./require-lengths.ts";
 
 export interface ZoneWidths {
@@ -25,5 +25,5 @@ export const zoneDepthMm = ({ junctionWidthMm, anteriorWidthMm, separationMm }: 
   if (compareOnGrid(anteriorWidthMm, junctionWidthMm) >= 0) {
     throw new RangeError(`anteriorWidthMm must be less than junctionWidthMm (${junctionWidthMm}), got ${anteriorWidthMm}`);
   }
-  return (separationMm * junctionWidthMm) / sumOnGrid(junctionWidthMm, -anteriorWidthMm);
+  return (separationMm * junctionWidthMm) / (junctionWidthMm - anteriorWidthMm);
 };

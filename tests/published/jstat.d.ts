@@ -1,0 +1,7 @@
+/** The part of jStat that the checks use; the package ships no types. */
+declare module "jstat" {
+  interface Distribution {
+    readonly cdf: (value: number, ...parameters: number[]) => number;
+  }
+  export const jStat: { readonly normal: Distribution; readonly binomial: Distribution };
+}
