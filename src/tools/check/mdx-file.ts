@@ -102,7 +102,7 @@ const bodyStartOf = (text: string, matter: MdxFile["matter"]): number => {
 
 /** Reads a file into what the rules need: tags, headings, pieces of program, prose, front matter. */
 export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFile => {
-  const { tree, findings } = readTree(source);
+  const { tree, findings, text } = readTree(source);
   const gathered: Gathered = { tags: [], headings: [], code: [], shown: [] };
   if (tree !== null) gather(tree as Node, source.text, gathered);
   const matter = matterOf(source.text);
@@ -113,7 +113,7 @@ export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFi
     tags: gathered.tags,
     headings: gathered.headings,
     code: gathered.code,
-    prose: onlyShown(source.text, gathered.shown),
+    prose: onlyShown(text, gathered.shown),
     matter,
     bodyStart: bodyStartOf(source.text, matter),
     syntax: findings,

@@ -1,5 +1,6 @@
 import type { Course } from "./course.ts";
 import { type Edit, type Finding, linesAround, placeAt, type Problem, type SourceText } from "./finding.ts";
+import type { Span } from "./located.ts";
 import { LEAVE_OUT } from "./rule.ts";
 import { COURSE_RULES, FILE_RULES } from "./rules.ts";
 
@@ -14,11 +15,21 @@ const apart = (edits: readonly Edit[]): readonly Edit[] => {
   return kept;
 };
 
+/** Lines around a span, and around every edit that reaches into them from another line. */
+const wholeLines = (text: string, span: Span, edits: readonly Edit[]): Span => {
+  const lines = linesAround(text, span.start, span.end);
+  const reaching = edits.filter((edit) => edit.start < lines.end && edit.end > lines.start);
+  const start = Math.min(lines.start, ...reaching.map((edit) => edit.start));
+  const end = Math.max(lines.end, ...reaching.map((edit) => edit.end));
+  return start < lines.start || end > lines.end ? wholeLines(text, { start, end }, edits) : lines;
+};
+
 /** The lines around a finding with every edit that falls into them: the line as it is right in the end. */
 const correctedLines = (finding: Finding, edits: readonly Edit[]): string => {
   const own = finding.edits ?? [];
   const starts = own.map(({ start }) => start);
-  const { start, end } = linesAround(finding.source.text, Math.min(...starts), Math.max(...own.map((edit) => edit.end)));
+  const ends = own.map((edit) => edit.end);
+  const { start, end } = wholeLines(finding.source.text, { start: Math.min(...starts), end: Math.max(...ends) }, edits);
   let text = "";
   let at = start;
   for (const edit of edits.filter((each) => each.start >= start && each.end <= end)) {

@@ -32,11 +32,12 @@ const lineEnd = (text: string, from: number): number => {
 /** `<5 mm`: the parser takes it for a tag. */
 const lessThan = (text: string, offset: number): Fault => {
   const gap = /^ */.exec(text.slice(offset + 1))?.[0].length ?? 0;
-  const found = /^<[-−]? ?[\d.,]*(?:\s?[A-Za-z°%]+)?/.exec(text.slice(offset))?.[0] ?? "<";
+  const found = /^< ?[-−]?(?:\d+(?:[.,]\d+)*(?:[^\S\n]?[A-Za-z°%]+)?)?/.exec(text.slice(offset))?.[0] ?? "<";
+  const value = found.slice(1).trim() || "5 mm";
   return {
     offset,
     found,
-    expected: 'no "<" before a number, since it opens a tag; write "less than 5 mm", or &lt;5 where there is no room',
+    expected: `no "<" before a number, since it opens a tag; write "less than ${value}", or &lt;${value} where there is no room`,
     edits: [{ start: offset, end: offset + 1 + gap, text: "less than " }],
     blanks: [[offset, offset + 1]],
   };
@@ -104,13 +105,13 @@ const brace = (text: string, offset: number): Fault => {
 };
 
 /** A tag that is opened and never closed. */
-const unclosed = (text: string, offset: number): Fault => {
+const unclosed = (text: string, offset: number, closeAt?: number): Fault => {
   const tag = openingTagAt(text, offset);
   const holdsText = TAGS[tag.name]?.holdsText === true || TAGS[tag.name] === undefined;
   const stop = lineEnd(text, tag.end);
   const alone = text.slice(tag.end, stop).trim() === "";
-  const place = alone ? tag.end : stop;
-  const close = { start: place, end: place, text: `${alone ? "…" : ""}</${tag.name}>` };
+  const place = closeAt ?? (alone ? tag.end : stop);
+  const close = { start: place, end: place, text: `${alone && closeAt === undefined ? "…" : ""}</${tag.name}>` };
   return {
     offset,
     found: text.slice(offset, tag.end),
@@ -124,7 +125,7 @@ const closingTag = (text: string, offset: number, opened: number | null): Fault 
   const end = Math.max(offset + 1, text.indexOf(">", offset) + 1);
   const name = text.slice(offset + 2, end - 1).trim();
   const open = opened === null ? null : openingTagAt(text, opened);
-  if (opened !== null && open !== null && open.name.toLowerCase() !== name.toLowerCase()) return unclosed(text, opened);
+  if (opened !== null && open !== null && open.name.toLowerCase() !== name.toLowerCase()) return unclosed(text, opened, offset);
   return {
     offset,
     found: text.slice(offset, end),
@@ -155,14 +156,14 @@ const faultIn = (text: string, message: string): Fault => {
 
 /**
  * The tree of a file. The parser stops at its first syntax error; that place is then blanked and the
- * file read again, so that one run names every error.
+ * file read again, so that one run names every error. `text` is the file as it could be read.
  */
-export const readTree = (source: SourceText): { readonly tree: Tree | null; readonly findings: readonly Finding[] } => {
+export const readTree = (source: SourceText): { readonly tree: Tree | null; readonly findings: readonly Finding[]; readonly text: string } => {
   const findings: Finding[] = [];
   let text = source.text;
   while (findings.length < MOST_FAULTS) {
     try {
-      return { tree: mdxToMdast(text, { features: { math: true } }), findings };
+      return { tree: mdxToMdast(text, { features: { math: true } }), findings, text };
     } catch (error) {
       const { blanks, ...fault } = faultIn(text, error instanceof Error ? error.message : String(error));
       const next = blanks.reduce((sum, [start, end]) => blank(sum, start, end), text);
@@ -171,5 +172,5 @@ export const readTree = (source: SourceText): { readonly tree: Tree | null; read
       text = next;
     }
   }
-  return { tree: null, findings };
+  return { tree: null, findings, text };
 };

@@ -4,7 +4,8 @@ import type { FileRule } from "../rule.ts";
 
 /** Words that this site does not use, with what to write instead and why. */
 const BANNED: readonly { readonly pattern: RegExp; readonly instead: string; readonly why: string }[] = [
-  { pattern: /\bquiz(?:zes)?\b/gi, instead: "questions", why: "the site asks questions" },
+  { pattern: /\bquizzes\b/gi, instead: "questions", why: "the site asks questions" },
+  { pattern: /\bquiz\b/gi, instead: "question", why: "the site asks questions" },
   { pattern: /\bcompetent(?:ly)?\b/gi, instead: "steady on this objective", why: "no page declares a person able" },
   { pattern: /\bcertified\b/gi, instead: "completed", why: "no page declares a person able" },
   { pattern: /\bcleared\b/gi, instead: "completed", why: "no page declares a person able" },
@@ -12,7 +13,7 @@ const BANNED: readonly { readonly pattern: RegExp; readonly instead: string; rea
   { pattern: /\bsafe\s+zones?\b/gi, instead: "window", why: "no place in a knee is safe by its name" },
   { pattern: /\bclick(?:s|ed|ing)?\b/gi, instead: "choose", why: "not everyone has a mouse" },
   { pattern: /\bsubmit(?:s|ted|ting)?\b/gi, instead: "hand in", why: "a learner hands in" },
-  { pattern: /\bincorrect(?:ly)?\b/gi, instead: "off", why: "say on which side, and by how much" },
+  { pattern: /\bincorrect(?:ly)?\b/gi, instead: "off", why: "a verdict says on which side, and by how much" },
 ];
 
 const inText = (source: SourceText, prose: string, from = 0): readonly Finding[] =>
@@ -21,7 +22,7 @@ const inText = (source: SourceText, prose: string, from = 0): readonly Finding[]
       const start = from + index;
       const capital = /^[A-Z]/.test(word);
       const edit: Edit = { start, end: start + word.length, text: capital ? instead.charAt(0).toUpperCase() + instead.slice(1) : instead };
-      return { source, offset: start, rule: "banned word", found: word.replace(/\s+/g, " "), expected: `"${instead}" or another word, since ${why}`, edits: [edit] };
+      return { source, offset: start, rule: "banned word", found: word.replace(/\s+/g, " "), expected: `"${instead}" or another word, because ${why}`, edits: [edit] };
     }),
   );
 

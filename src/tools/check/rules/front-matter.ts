@@ -15,6 +15,14 @@ type Path = readonly PropertyKey[];
 const valueAt = (value: unknown, path: Path): unknown =>
   path.reduce<unknown>((part, key) => (typeof part === "object" && part !== null ? (part as Record<PropertyKey, unknown>)[key] : undefined), value);
 
+/** A field left out: the whole line where it starts one, otherwise the field with the comma before it. */
+const without = (file: MdxFile, start: number, end: number): Pick<Finding, "write" | "edits"> => {
+  const line = file.text.slice(file.text.lastIndexOf("\n", start - 1) + 1, start);
+  if (line.trim() === "") return { write: LEAVE_OUT };
+  const comma = /,?\s*$/.exec(line)?.[0].length ?? 0;
+  return { edits: [{ start: start - comma, end: start + file.text.slice(start, end).trimEnd().length, text: "" }] };
+};
+
 /** A field that is not known, with the known field that was probably meant. */
 const unknownField = (file: MdxFile, located: Located, path: Path, key: string): Finding => {
   const span = located.keySpanOf(path, key);
@@ -22,7 +30,7 @@ const unknownField = (file: MdxFile, located: Located, path: Path, key: string):
   const meant = nearest(key, known);
   const head = { source: file, offset: span.start, rule, found: `the field "${key}"` };
   return meant === null
-    ? { ...head, expected: `one of the fields ${anyOf(known)}`, write: LEAVE_OUT }
+    ? { ...head, expected: `one of the fields ${anyOf(known)}`, ...without(file, span.start, located.spanOf([...path, key]).end) }
     : { ...head, expected: `a known field; the nearest is "${meant}"`, edits: [{ ...span, text: meant }] };
 };
 
@@ -39,7 +47,7 @@ const replacement = (written: unknown, name: string): string => {
   };
   const allowed = words[name] ?? (name.startsWith("roles.") ? ["core", "optional"] : []);
   const digits = /^\s*M?-?\s*(\d{1,2})\s*$/i.exec(text)?.[1];
-  if (name === "minutes" && /^\d+$/.test(text)) return text;
+  if (name === "minutes" && /^[1-9]\d*$/.test(text)) return text;
   if (name === "code" && digits !== undefined) return `M${digits.padStart(2, "0")}`;
   if (name === "needs" && /^(M\d\d|DX)$/.test(text)) return `[${text}]`;
   if (name === "objectives.*.id" && /^[\w -]+$/.test(text)) return text.trim().toLowerCase().replace(/[ _]+/g, "-");
@@ -65,6 +73,13 @@ const wrongValue = (file: MdxFile, located: Located, issue: Issue): Finding => {
   return { ...head, found, edits: [{ start: span.start, end: span.start + text.trimEnd().length, text: replacement(written, name) }] };
 };
 
+/** The quote or bracket that the reader missed. */
+const missingClose = (message: string): string | null => {
+  if (message.includes('Missing closing "quote')) return '"';
+  if (message.includes("Missing closing 'quote")) return "'";
+  return /end with a ([\]}])/.exec(message)?.[1] ?? null;
+};
+
 /** Errors of the form itself, before any field can be looked at. */
 const formError = (file: MdxFile, error: Located["errors"][number]): Finding => {
   const start = file.text.lastIndexOf("\n", error.start - 1) + 1;
@@ -76,6 +91,8 @@ const formError = (file: MdxFile, error: Located["errors"][number]): Finding => 
     const text = `${colon[1]}"${(colon[2] ?? "").replaceAll('"', "'").trimEnd()}"`;
     return { ...head, expected: "a text with a colon in it between straight quotes", edits: [{ start, end: stop, text }] };
   }
+  const closing = missingClose(error.message);
+  if (closing !== null) return { ...head, expected: `a closing ${closing}`, edits: [{ start: stop, end: stop, text: closing }] };
   if (error.code === "DUPLICATE_KEY") return { ...head, expected: "each field once", write: LEAVE_OUT };
   if (line.includes("\t")) {
     return { ...head, expected: "spaces, not tabs, before a field", edits: [{ start, end: stop, text: line.replaceAll("\t", "  ") }] };
@@ -108,6 +125,11 @@ export const frontMatter: FileRule = (file) => {
   const result = moduleSchema.safeParse(located.value ?? {});
   const issues = result.success ? [] : result.error.issues;
   const meant = misspelt(issues);
-  const values = issues.filter((issue) => issue.code !== "unrecognized_keys" && !meant.has(fieldName(issue.path)));
-  return [...issues.flatMap((issue) => unknownFields(file, located, issue)), ...values.map((issue) => wrongValue(file, located, issue))];
+  const values = new Map(
+    issues
+      .filter((issue) => issue.code !== "unrecognized_keys" && !meant.has(fieldName(issue.path)))
+      .toReversed()
+      .map((issue) => [issue.path.join("."), issue]),
+  );
+  return [...issues.flatMap((issue) => unknownFields(file, located, issue)), ...[...values.values()].toReversed().map((issue) => wrongValue(file, located, issue))];
 };

@@ -1,3 +1,4 @@
+import { objectiveSchema } from "../../../schemas/module.ts";
 import type { Course, FamilyFacts } from "../course.ts";
 import type { Finding, SourceText } from "../finding.ts";
 import { factsOf } from "../matter.ts";
@@ -10,11 +11,14 @@ export const placeOfFamily = (family: FamilyFacts, word: string): { readonly sou
   return { source, offset: Math.max(0, source.text.indexOf(`"${word}"`) + 1) };
 };
 
+/** True for an id of the right form; others are named by the front matter's own rule. */
+const isObjectiveId = (id: string): boolean => objectiveSchema.shape.id.safeParse(id).success;
+
 const unserved = (course: Course): readonly Finding[] => {
   const served = new Set(course.families.flatMap(({ objectives }) => objectives));
   return course.files.filter((file) => file.kind === "module").flatMap((file) => {
     const { objectives, reviewed } = factsOf(file);
-    return objectives.filter(({ id }) => !served.has(id)).map(({ id, start }): Finding => ({
+    return objectives.filter(({ id }) => isObjectiveId(id) && !served.has(id)).map(({ id, start }): Finding => ({
       source: file,
       offset: start,
       rule: "objective without questions",
@@ -35,8 +39,8 @@ const unlisted = (course: Course): readonly Finding[] => {
       const { source, offset } = placeOfFamily(family, id);
       const meant = nearest(id, listed);
       const head = { source, offset, rule: "question without objective", found: `objective "${id}" of family "${family.id}"` };
-      // Before its module has a file, a family has nowhere to be listed.
-      const level = modules.some(({ code }) => code === family.module) ? "problem" : "warning";
+      // Before its module has a file, a family has nowhere to be listed; another course may lack the module for good.
+      const level = modules.some(({ code }) => code === family.module) ? "problem" : "note";
       const write = `objectives: ["${meant ?? id}"]`;
       return { ...head, level, expected: meant === null ? `an objective that module ${family.module} lists` : `an objective that a module lists; the nearest is "${meant}"`, write };
     }),

@@ -50,6 +50,7 @@ const unknownAttribute = (file: MdxFile, tag: Tag, attribute: Attribute): Findin
     const text = file.text.slice(attribute.start + attribute.name.length, attribute.end);
     return { ...head, expected: `a known attribute; the nearest is "${meant}"`, edits: [spanOf(attribute, meant + text)] };
   }
+  if (attribute.form === "spread") return { ...head, expected: "attributes one by one, each with its name", edits: [withSpace(file, attribute)] };
   const expected = known.length === 0 ? `no attribute in <${tag.name}>` : `only the attributes ${anyOf(known)}`;
   return { ...head, expected, edits: [withSpace(file, attribute)] };
 };
