@@ -1,8 +1,7 @@
 import { compare, type Decimal, decimal } from "../quantity/decimal.ts";
-import { asAsked, isInSpan } from "../quantity/round.ts";
+import { acceptedSpan, asAsked, isInSpan } from "../quantity/round.ts";
 import { type AskSpec, type Draw, isSays, type Solution, type SumFamily } from "./family.ts";
 import type { SumResponse } from "./response.ts";
-import { spansOf } from "./solve.ts";
 
 interface Diagnosis {
   readonly family: SumFamily;
@@ -14,19 +13,19 @@ interface Diagnosis {
 type Closeness = "typed" | "within" | null;
 
 /** How near a typed value is to what a slip gives: the very digits asked for, or between exact and rounded. */
-const closeness = (value: Decimal | undefined, ask: AskSpec, gives: number, family: SumFamily): Closeness => {
+const closeness = (value: Decimal | undefined, ask: AskSpec, gives: number): Closeness => {
   if (value === undefined) return null;
-  const typed = decimal(asAsked(gives, String(ask.roundTo), ask.rounding));
+  const step = String(ask.roundTo);
+  const typed = decimal(asAsked(gives, step, ask.rounding));
   if (compare(value, typed) === 0) return "typed";
-  const span = spansOf({ ...family, asks: [ask] }, { [ask.id]: gives })[ask.id];
-  return span && isInSpan(value, span) ? "within" : null;
+  return isInSpan(value, acceptedSpan(gives, step, ask.rounding)) ? "within" : null;
 };
 
 const matches = (gives: Solution, { family, response, values }: Diagnosis, wanted: "typed" | "within"): boolean => {
   if ("says" in response) return isSays(gives) && gives.says === response.says;
   if (isSays(gives)) return false;
   return family.asks.every((ask) => {
-    const near = closeness(values[ask.id], ask, gives[ask.id] as number, family);
+    const near = closeness(values[ask.id], ask, gives[ask.id] as number);
     return near === "typed" || (wanted === "within" && near === "within");
   });
 };

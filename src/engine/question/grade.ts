@@ -4,7 +4,7 @@ import { exactOf, isInSpan, type Rounding, roundTo, type Span } from "../quantit
 import { siblings, UNITS } from "../quantity/units.ts";
 import { CONVERSION_PLACES } from "../quantity/tolerance.ts";
 import { slipOf } from "./diagnose.ts";
-import { type AskSpec, isSays, type Solution, type SumFamily } from "./family.ts";
+import { type AskSpec, type Draw, isSays, type Solution, type SumFamily } from "./family.ts";
 import type { SumItem } from "./item.ts";
 import type { Response, SumResponse } from "./response.ts";
 import { sayFor } from "./say.ts";
@@ -99,29 +99,29 @@ const overall = (parts: readonly AskVerdict[]): VerdictCode => {
   return wrong.length === 0 ? "right" : firstOf(wrong);
 };
 
+type Base = Pick<Verdict, "accepted" | "acceptedSays" | "working" | "cautions" | "sources">;
+
+const baseOf = (family: SumFamily, item: SumItem, { draw, solution }: { draw: Draw; solution: Solution }): Base => ({
+  accepted: spansOf(family, solution),
+  ...(isSays(solution) ? { acceptedSays: solution.says } : {}),
+  working: family.words.en.working(sayFor(family.givens, draw, solution)),
+  cautions: item.cautions,
+  sources: item.sources,
+});
+
 /** Grades one response to a sum. Never throws for what a learner typed. */
 export const gradeItem = (family: SumFamily, item: SumItem, response: Response): Verdict => {
   const draw = drawOf(item);
   const solution = family.solve(draw.givens);
-  const say = sayFor(family.givens, draw, solution);
-  const base = {
-    accepted: spansOf(family, solution),
-    ...(isSays(solution) ? { acceptedSays: solution.says } : {}),
-    working: family.words.en.working(say),
-    cautions: item.cautions,
-    sources: item.sources,
-  };
+  const base = baseOf(family, item, { draw, solution });
   if (response.kind !== "sum") return { ...base, verdict: "not-recognised", reason: "other-kind", score: 0, parts: [] };
-  if ("says" in response) {
-    const verdict = saysVerdict(response, solution);
-    const slip = verdict === "right" ? undefined : slipOf({ family, draw, response, values: {} });
-    return { ...base, verdict, score: verdict === "right" ? 1 : 0, parts: [], ...(slip ? { slip } : {}) };
-  }
-  const { parts, values } = markParts(family, response, solution);
-  const verdict = overall(parts);
+  const { parts, values } = "says" in response ? { parts: [], values: {} } : markParts(family, response, solution);
+  const verdict = "says" in response ? saysVerdict(response, solution) : overall(parts);
+  const score = "says" in response && verdict === "right" ? 1 : scoreOf(parts);
+  if (verdict === "right") return { ...base, verdict, score, parts };
   const reason = parts.find((part) => part.verdict === "not-recognised")?.reason;
   if (verdict === "not-recognised") return { ...base, verdict, score: 0, parts, ...(reason ? { reason } : {}) };
-  const slip = verdict === "right" ? undefined : slipOf({ family, draw, response, values });
+  const slip = slipOf({ family, draw, response, values });
   const cautions = verdict === "unsafe-side" ? [...item.cautions, "C10"] : item.cautions;
-  return { ...base, verdict, score: scoreOf(parts), parts, cautions, ...(slip ? { slip } : {}) };
+  return { ...base, verdict, score, parts, cautions, ...(slip ? { slip } : {}) };
 };

@@ -64,6 +64,9 @@ const gatherCode = (node: Node, span: readonly [number, number], into: Gathered)
   into.code.push({ kind: node.type === "mdxjsEsm" ? "esm" : "expression", value, start: span[0], stop: span[1] });
 };
 
+/** Letters that a mark of stress takes at either end. */
+const MARK_WIDTHS: Readonly<Record<string, number>> = { strong: 2, emphasis: 1 };
+
 const gather = (node: Node, text: string, into: Gathered): void => {
   const start = node.position?.start.offset ?? 0;
   const stop = node.position?.end.offset ?? 0;
@@ -71,10 +74,8 @@ const gather = (node: Node, text: string, into: Gathered): void => {
   if (node.type === "heading") into.headings.push({ depth: node.depth ?? 1, start, stop });
   if (node.type === "text") into.shown.push([start, stop]);
   if (node.type === "mdxjsEsm" || node.type.endsWith("Expression")) gatherCode(node, [start, stop], into);
-  if (node.type === "strong" || node.type === "emphasis") {
-    const width = node.type === "strong" ? 2 : 1;
-    into.shown.push([start, start + width], [stop - width, stop]);
-  }
+  const width = MARK_WIDTHS[node.type];
+  if (width !== undefined) into.shown.push([start, start + width], [stop - width, stop]);
   for (const child of node.children ?? []) gather(child, text, into);
 };
 

@@ -16,7 +16,7 @@ export interface WrittenNumber {
 const FREE = new Set(["in", '"', "x", "×", "points", "point", "times", "pieces", "piece"]);
 const ALSO_IN_PROSE: Readonly<Record<string, string>> = { "mm Hg": "mmHg", "cm H2O": "cmH2O", "cm H₂O": "cmH2O" };
 
-const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
+const asPattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, "\\$&");
 
 const spellings: readonly string[] = [
   ...Object.entries(UNITS).flatMap(([id, fact]) => [id, ...(fact.also ?? [])]),
@@ -28,7 +28,7 @@ const spellings: readonly string[] = [
 const SPACE = "(?:[\\s\\u00A0\\u2009\\u202F]|&nbsp;|&thinsp;|&#\\w+;)";
 const NUMBER = "(?:\\d{1,3}(?:[\\u00A0\\u2009\\u202F]\\d{3})+(?:[.,]\\d+)?|\\d+(?:[.,]\\d+)*)";
 const JOIN = `${SPACE}*(?:[–—-]|±|\\+/-|to)${SPACE}*`;
-const UNIT = `(?:${spellings.map(escape).join("|")})(?:/[A-Za-z]+)*`;
+const UNIT = `(?:${spellings.map(asPattern).join("|")})(?:/[A-Za-z]+)*`;
 const MARKS = "[*_]{0,3}";
 const PATTERN = new RegExp(
   `(?<![\\w.,/@])(?:(?<=\\bbetween${SPACE}+)(${NUMBER})(${SPACE}+and${SPACE}+)|([−-]?${NUMBER})(${JOIN}))?([−-]?${NUMBER})${MARKS}(?:${SPACE}*|-)${MARKS}(${UNIT})(?![\\w²³₂])`,

@@ -26,16 +26,20 @@ const take = (pattern: RegExp, text: string, at: number): string => {
   return pattern.exec(text)?.[0] ?? "";
 };
 
+/** Offset behind the string that opens at `open`. */
+const behindQuote = (text: string, open: number): number => {
+  const close = text.indexOf(text[open] ?? "", open + 1);
+  return close < 0 ? text.length : close + 1;
+};
+
 /** Offset behind the brace that closes the one at `open`; strings inside are skipped. */
 const behindBrace = (text: string, open: number): number => {
   let depth = 0;
-  let quote = "";
   for (let at = open; at < text.length; at += 1) {
     const letter = text[at] ?? "";
-    if (quote !== "") quote = letter === quote ? "" : quote;
-    else if (`"'\``.includes(letter)) quote = letter;
-    else if (letter === "{") depth += 1;
-    else if (letter === "}" && --depth === 0) return at + 1;
+    if (`"'\``.includes(letter)) at = behindQuote(text, at) - 1;
+    depth += Number(letter === "{") - Number(letter === "}");
+    if (depth === 0) return at + 1;
   }
   return text.length;
 };

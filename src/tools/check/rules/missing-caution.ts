@@ -6,21 +6,21 @@ import type { MdxFile, Tag } from "../mdx-file.ts";
 import { factsOf } from "../matter.ts";
 import type { FileRule } from "../rule.ts";
 
-const valueOf = (tag: Tag, name: string): string => tag.attributes.find((attribute) => attribute.name === name)?.value ?? "";
+const attributeText = (tag: Tag, name: string): string => tag.attributes.find((attribute) => attribute.name === name)?.value ?? "";
 
 const showsSimulatedShare = (file: MdxFile, course: Course): boolean =>
   file.tags.some((tag) => {
-    const { record } = tag.name === "Num" ? recordNamed(course.records, valueOf(tag, "of")) : {};
+    const { record } = tag.name === "Num" ? recordNamed(course.records, attributeText(tag, "of")) : {};
     return record !== undefined && record.unit === "%" && /simulat/i.test(record.method);
   });
 
-const applies = (place: CautionPlace, file: MdxFile, course: Course): boolean => {
+const stands = (place: CautionPlace, file: MdxFile, course: Course): boolean => {
   if (place.modules === "all" || place.modules.includes(factsOf(file).code)) return true;
   return place.alsoForSimulatedShares === true && showsSimulatedShare(file, course);
 };
 
 const missing = (place: CautionPlace, file: MdxFile): readonly Finding[] => {
-  const tags = file.tags.filter((tag) => tag.name === "Caution" && valueOf(tag, "id") === place.caution);
+  const tags = file.tags.filter((tag) => tag.name === "Caution" && attributeText(tag, "id") === place.caution);
   const firstHeading = file.headings[0]?.start ?? file.text.length;
   const [tag] = tags;
   const write = `<Caution id="${place.caution}" />`;
@@ -34,5 +34,5 @@ const missing = (place: CautionPlace, file: MdxFile): readonly Finding[] => {
 /** Cautions that the author writes stand where they must; those of the layout come by themselves. */
 export const missingCaution: FileRule = (file, course) =>
   file.kind === "module"
-    ? CAUTION_PLACES.filter((place) => place.by === "author" && applies(place, file, course)).flatMap((place) => missing(place, file))
+    ? CAUTION_PLACES.filter((place) => place.by === "author" && stands(place, file, course)).flatMap((place) => missing(place, file))
     : [];
