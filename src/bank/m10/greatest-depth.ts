@@ -2,20 +2,17 @@ import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { Draw, Givens, SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { bundleLine } from "../../facts/bundle-line.ts";
-import { AIMED_LINE_READS, drawAimedLine, ENTRY, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, MARGIN, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, whoseDistance } from "./aimed-line.ts";
 
-const value = (givens: Givens, key: string): number => givens[key] as number;
-const fromEntry = (givens: Givens, key: string): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, key), -value(givens, "marginMm"));
 const deepest = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("junctionToBundleMm"), -say.value("marginMm")));
 const sumText = (say: Say, key: string): string => `${say.bare("entryToJunctionMm")} + ${say.bare(key)} − ${say.bare("marginMm")}`;
 const doubled = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("freeEdgeToBundleMm"), -say.value("marginMm")));
-const plan = (say: Say): string => `The needle enters ${say.of("entryToJunctionMm")} in front of the junction. Keep ${say.of("marginMm")} of tissue between tip and bundle.`;
 
 /** The mean used although the stem names the low bound. */
 const meanInstead = ({ givens, about }: Draw): number | null => {
   if (about["basis"] !== "low") return null;
   const mean = bundleLine(`junction-to-bundle.${about["sex"]}@1`).number.mean as number;
-  return fromEntry({ ...givens, junctionToBundleMm: mean }, "junctionToBundleMm");
+  return greatestOf({ ...givens, junctionToBundleMm: mean }, "junctionToBundleMm");
 };
 
 /** 10c: the greatest setting that keeps the margin to the bundle, rounded down. */
@@ -35,27 +32,27 @@ export const greatestDepth: SumFamily = {
   asks: [{ id: "greatestMm", unit: "mm", roundTo: 0.5, rounding: "down", safeSide: "down" }],
   draw: (chance) => {
     const line = drawAimedLine(chance, ["mean", "low", "scan"]);
-    return { ...line, givens: { entryToJunctionMm: chance.onGrid(ENTRY), ...line.givens, marginMm: chance.onGrid(MARGIN) } };
+    return { ...line, givens: { entryToJunctionMm: drawEntry(chance, line), ...line.givens, marginMm: chance.onGrid(MARGIN) } };
   },
   solve: (givens) => {
-    const greatestMm = fromEntry(givens, "junctionToBundleMm");
+    const greatestMm = greatestOf(givens, "junctionToBundleMm");
     return greatestMm > 0 ? { greatestMm } : { says: "none" };
   },
   slips: [
-    { id: "width-twice", gives: ({ givens }) => ({ greatestMm: fromEntry(givens, "freeEdgeToBundleMm") }) },
-    { id: "margin-left-out", gives: ({ givens }) => ({ greatestMm: sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "junctionToBundleMm")) }) },
-    { id: "margin-added", gives: ({ givens }) => ({ greatestMm: sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "junctionToBundleMm"), value(givens, "marginMm")) }) },
+    { id: "width-twice", gives: ({ givens }) => ({ greatestMm: greatestOf(givens, "freeEdgeToBundleMm") }) },
+    { id: "margin-left-out", gives: ({ givens }) => ({ greatestMm: sumOnGrid(given(givens, "entryToJunctionMm"), given(givens, "junctionToBundleMm")) }) },
+    { id: "margin-added", gives: ({ givens }) => ({ greatestMm: sumOnGrid(given(givens, "entryToJunctionMm"), given(givens, "junctionToBundleMm"), given(givens, "marginMm")) }) },
     { id: "mean-for-low-bound", gives: (draw) => { const mean = meanInstead(draw); return mean === null ? null : { greatestMm: mean }; } },
-    { id: "entry-left-out", gives: ({ givens }) => { const rest = sumOnGrid(value(givens, "junctionToBundleMm"), -value(givens, "marginMm")); return rest > 0 ? { greatestMm: rest } : null; } },
+    { id: "entry-left-out", gives: ({ givens }) => { const rest = sumOnGrid(given(givens, "junctionToBundleMm"), -given(givens, "marginMm")); return rest > 0 ? { greatestMm: rest } : null; } },
   ],
   inverseOf: "junctionToBundleMm",
   words: {
     en: {
       title: "Greatest depth",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say), plan(say)],
-        (say) => [`${plan(say)} The child, ${say.about("child")}, is ${say.about("age")}; the knee is the ${say.about("side")} one.`, LINE, whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [LINE, freeEdgeSentence(say), whoseDistance(say), `${plan(say)} You set the depth for ${say.about("child")}, ${say.about("age")}.`],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`The stop is set before the needle leaves the tray. ${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`You set the depth for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
       ],
       question: "What is the greatest depth from the entry, rounded down to half a millimetre?",
       givens: LINE_GIVENS,

@@ -1,13 +1,9 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { Givens, SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { AIMED_LINE_READS, drawAimedLine, ENTRY, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, NEED, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, lineOf, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
 
-const value = (givens: Givens, key: string): number => givens[key] as number;
-const leastOf = (givens: Givens): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "throughCapsuleMm"));
 const shown = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("throughCapsuleMm")));
-const need = (say: Say): string => `Your teacher asks for ${say.of("throughCapsuleMm")} beyond the junction, so that the anchor opens behind the capsule; what a child's capsule needs has not been published.`;
-const enters = (say: Say): string => `The needle enters ${say.of("entryToJunctionMm")} in front of the meniscocapsular junction.`;
 
 /** 10b: the least setting that carries the anchor through the capsule, rounded up. */
 export const leastDepth: SumFamily = {
@@ -26,14 +22,14 @@ export const leastDepth: SumFamily = {
   asks: [{ id: "leastMm", unit: "mm", roundTo: 0.5, rounding: "up", safeSide: "up" }],
   draw: (chance) => {
     const line = drawAimedLine(chance, ["mean", "scan"]);
-    const givens = { entryToJunctionMm: chance.onGrid(ENTRY), throughCapsuleMm: chance.onGrid(NEED), ...line.givens };
+    const givens = { entryToJunctionMm: drawEntry(chance, line), throughCapsuleMm: chance.onGrid(NEED), ...line.givens };
     return { ...line, givens, origins: { ...line.origins, throughCapsuleMm: { from: "local" } } };
   },
   solve: (givens) => ({ leastMm: leastOf(givens) }),
   slips: [
-    { id: "entry-left-out", gives: ({ givens }) => ({ leastMm: value(givens, "throughCapsuleMm") }) },
-    { id: "capsule-left-out", gives: ({ givens }) => ({ leastMm: value(givens, "entryToJunctionMm") }) },
-    { id: "stopped-at-the-bundle", gives: ({ givens }) => ({ leastMm: sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "junctionToBundleMm")) }) },
+    { id: "entry-left-out", gives: ({ givens }) => ({ leastMm: given(givens, "throughCapsuleMm") }) },
+    { id: "capsule-left-out", gives: ({ givens }) => ({ leastMm: given(givens, "entryToJunctionMm") }) },
+    { id: "stopped-at-the-bundle", gives: ({ givens }) => ({ leastMm: sumOnGrid(given(givens, "entryToJunctionMm"), given(givens, "junctionToBundleMm")) }) },
     {
       id: "rounded-down",
       gives: ({ givens }) => {
@@ -48,9 +44,9 @@ export const leastDepth: SumFamily = {
     en: {
       title: "Least depth",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, enters(say), need(say), whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [LINE, `${enters(say)} The knee is the ${say.about("side")} one of ${say.about("child")}, ${say.about("age")}.`, need(say), whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [`You plan one stitch for ${say.about("child")}, ${say.about("age")} years. ${LINE}`, need(say), enters(say), whoseDistance(say), freeEdgeSentence(say)],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
+        (say) => [NEED_UNKNOWN, `${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`You plan one stitch for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
       ],
       question: "What is the least depth from the entry, rounded up to half a millimetre?",
       givens: LINE_GIVENS,

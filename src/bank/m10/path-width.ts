@@ -1,9 +1,8 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { Givens, SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { AIMED_LINE_READS, drawAimedLine, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, FREE_EDGE, given, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, whoseDistance } from "./aimed-line.ts";
 
-const value = (givens: Givens, key: string): number => givens[key] as number;
 const widthOf = (say: Say): string => say.number(sumOnGrid(say.value("freeEdgeToBundleMm"), -say.value("junctionToBundleMm")));
 
 /** 10a: the width of the meniscus along the needle, from two distances to the same bundle. */
@@ -19,23 +18,23 @@ export const pathWidth: SumFamily = {
   reads: AIMED_LINE_READS,
   sources: LINE_SOURCES,
   cautions: ["C3", "C8"],
-  givens: [FREE_EDGE, JUNCTION],
+  givens: [FREE_EDGE, given, JUNCTION],
   asks: [{ id: "widthMm", unit: "mm", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => drawAimedLine(chance, ["mean", "scan", "scan"]),
-  solve: (givens) => ({ widthMm: sumOnGrid(value(givens, "freeEdgeToBundleMm"), -value(givens, "junctionToBundleMm")) }),
+  solve: (givens) => ({ widthMm: sumOnGrid(given(givens, "freeEdgeToBundleMm"), -given(givens, "junctionToBundleMm")) }),
   slips: [
-    { id: "sum", gives: ({ givens }) => ({ widthMm: sumOnGrid(value(givens, "freeEdgeToBundleMm"), value(givens, "junctionToBundleMm")) }) },
-    { id: "free-edge-alone", gives: ({ givens }) => ({ widthMm: value(givens, "freeEdgeToBundleMm") }) },
-    { id: "half-way", gives: ({ givens }) => ({ widthMm: sumOnGrid(value(givens, "freeEdgeToBundleMm"), -value(givens, "junctionToBundleMm")) / 2 }) },
+    { id: "sum", gives: ({ givens }) => ({ widthMm: sumOnGrid(given(givens, "freeEdgeToBundleMm"), given(givens, "junctionToBundleMm")) }) },
+    { id: "free-edge-alone", gives: ({ givens }) => ({ widthMm: given(givens, "freeEdgeToBundleMm") }) },
+    { id: "half-way", gives: ({ givens }) => ({ widthMm: sumOnGrid(given(givens, "freeEdgeToBundleMm"), -given(givens, "junctionToBundleMm")) / 2 }) },
   ],
   inverseOf: "freeEdgeToBundleMm",
   words: {
     en: {
       title: "Width along the path",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [`A ${say.about("side")} knee, ${say.about("age")} years old; the child is called ${say.about("child")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [LINE, whoseDistance(say), freeEdgeSentence(say), `${say.about("child")}, ${say.about("age")}, waits on the list of Monday.`],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`Before a needle moves, one sum about ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`${say.about("child")}, ${say.about("age")}, is on Monday’s list. ${lineOf(say)} ${whoseDistance(say)}`],
       ],
       question: "How wide is the meniscus along this path, to the nearest tenth of a millimetre?",
       givens: LINE_GIVENS,

@@ -3,11 +3,8 @@ import type { Givens, Solution, SumFamily } from "../../engine/question/family.t
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { gridSize, gridValue } from "../../engine/random/chance.ts";
-import { AIMED_LINE_READS, drawAimedLine, ENTRY, FREE_EDGE, freeEdgeSentence, JUNCTION, LINE, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, MARGIN, NEED, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
 
-const value = (givens: Givens, key: string): number => givens[key] as number;
-const leastOf = (givens: Givens): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, "throughCapsuleMm"));
-const greatestOf = (givens: Givens, key = "junctionToBundleMm"): number => sumOnGrid(value(givens, "entryToJunctionMm"), value(givens, key), -value(givens, "marginMm"));
 
 /** Touching is a window of one depth; the comparison is made on the grid, not in doubles. */
 const windowOf = (givens: Givens): Solution => {
@@ -21,16 +18,16 @@ const least = (say: Say): string => say.number(leastOf(givensOf(say)));
 const greatest = (say: Say): string => say.number(greatestOf(givensOf(say)));
 const missing = (say: Say): string => say.number(sumOnGrid(leastOf(givensOf(say)), -greatestOf(givensOf(say))));
 const isEmpty = (say: Say): boolean => typeof say.answer["says"] === "string";
-const plan = (say: Say): string => `The needle enters ${say.of("entryToJunctionMm")} in front of the junction. Your teacher asks for ${say.of("throughCapsuleMm")} beyond it to pass the capsule; what a child's capsule needs has not been published. Keep ${say.of("marginMm")} in front of the bundle.`;
 
 /** Needs that leave a window, just touch, or leave none: each kind comes often enough to be met. */
 const drawNeed = (chance: Chance, room: number): number => {
-  const kind = chance.below(10);
   const atRoom = Math.round((room - NEED.least) / NEED.step);
   const size = gridSize(NEED);
-  if (kind < 2 && atRoom >= 0 && atRoom < size) return gridValue(NEED, atRoom);
-  if (kind < 6 && atRoom > 0) return gridValue(NEED, chance.below(Math.min(atRoom, size)));
-  return chance.onGrid(NEED);
+  const kind = chance.below(20);
+  if (atRoom < 0 || atRoom >= size) return chance.onGrid(NEED);
+  if (kind < 3) return gridValue(NEED, atRoom);
+  if (kind < 13) return gridValue(NEED, chance.below(atRoom + 1));
+  return gridValue(NEED, atRoom + chance.below(size - atRoom));
 };
 
 const onlyWhereEmpty = (givens: Givens, solution: Solution): Solution | null => (typeof windowOf(givens)["says"] === "string" ? solution : null);
@@ -54,17 +51,17 @@ export const depthWindow: SumFamily = {
     { id: "greatestMm", unit: "mm", roundTo: 0.1, rounding: "down", safeSide: "down" },
   ],
   draw: (chance) => {
-    const line = drawAimedLine(chance, ["mean", "low", "scan", "scan"]);
+    const line = drawAimedLine(chance, ["mean", "low", "scan", "scan", "scan", "scan"]);
     const marginMm = chance.onGrid(MARGIN);
     const throughCapsuleMm = drawNeed(chance, sumOnGrid(line.givens["junctionToBundleMm"] as number, -marginMm));
-    const givens = { entryToJunctionMm: chance.onGrid(ENTRY), throughCapsuleMm, ...line.givens, marginMm };
+    const givens = { entryToJunctionMm: drawEntry(chance, line), throughCapsuleMm, ...line.givens, marginMm };
     return { ...line, givens, origins: { ...line.origins, throughCapsuleMm: { from: "local" } } };
   },
   solve: windowOf,
   slips: [
     { id: "width-twice", gives: ({ givens }) => ({ leastMm: leastOf(givens), greatestMm: greatestOf(givens, "freeEdgeToBundleMm") }) },
-    { id: "margin-left-out", gives: ({ givens }) => ({ leastMm: leastOf(givens), greatestMm: sumOnGrid(greatestOf(givens), value(givens, "marginMm")) }) },
-    { id: "capsule-left-out", gives: ({ givens }) => ({ leastMm: value(givens, "entryToJunctionMm"), greatestMm: greatestOf(givens) }) },
+    { id: "margin-left-out", gives: ({ givens }) => ({ leastMm: leastOf(givens), greatestMm: sumOnGrid(greatestOf(givens), given(givens, "marginMm")) }) },
+    { id: "capsule-left-out", gives: ({ givens }) => ({ leastMm: given(givens, "entryToJunctionMm"), greatestMm: greatestOf(givens) }) },
     { id: "middle-of-nothing", gives: ({ givens }) => { const middle = sumOnGrid(leastOf(givens), greatestOf(givens)) / 2; return onlyWhereEmpty(givens, { leastMm: middle, greatestMm: middle }); } },
     { id: "written-backwards", gives: ({ givens }) => onlyWhereEmpty(givens, { leastMm: leastOf(givens), greatestMm: greatestOf(givens) }) },
   ],
@@ -72,9 +69,9 @@ export const depthWindow: SumFamily = {
     en: {
       title: "The window on one line",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${LINE}`, whoseDistance(say), freeEdgeSentence(say), plan(say)],
-        (say) => [LINE, `${plan(say)} The knee is the ${say.about("side")} one of ${say.about("child")}, ${say.about("age")}.`, whoseDistance(say), freeEdgeSentence(say)],
-        (say) => [`Before the list you work out one stitch for ${say.about("child")}, ${say.about("age")}. ${LINE}`, plan(say), whoseDistance(say), freeEdgeSentence(say)],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
+        (say) => [`Before the list you work out one stitch for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
+        (say) => [NEED_UNKNOWN, `${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
       ],
       question: "Which depths from the entry are left on this line? Give the least and the greatest to a tenth of a millimetre, or say that there is none.",
       givens: LINE_GIVENS,

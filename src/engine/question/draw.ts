@@ -2,7 +2,7 @@ import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import { type Draw, type GivenSpec, type Language, LANGUAGES, type SumFamily } from "./family.ts";
 import type { ShownGiven, SumItem } from "./item.ts";
-import { placesOf, sayFor } from "./say.ts";
+import { placesOf, type Say, sayFor } from "./say.ts";
 import { signature, typedAs } from "./solve.ts";
 
 /** A draw whose slips coincide is taken again from the next numbers of the same generator, at most this often. */
@@ -42,6 +42,8 @@ const languageOf = (language: string): Language => {
   return known;
 };
 
+const labelOf = (label: string | ((say: Say) => string), say: Say): string => (typeof label === "string" ? label : label(say));
+
 const itemOf = (family: SumFamily, draw: Draw, { seed, language, wording }: { seed: string; language: Language; wording: number }): SumItem => {
   const words = family.words[language];
   const say = sayFor(family.givens, draw, family.solve(draw.givens));
@@ -63,7 +65,7 @@ const itemOf = (family: SumFamily, draw: Draw, { seed, language, wording }: { se
     cautions,
     sources,
     about: draw.about,
-    givens: family.givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, words.givens[spec.key] ?? spec.key)),
+    givens: family.givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
     asks: asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: words.asks[ask.id] ?? ask.id })),
     says: words.says,
   };

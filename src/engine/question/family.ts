@@ -54,7 +54,8 @@ export interface SumWords {
   /** At least three wordings of the case; each gives its sentences in order. */
   readonly stems: readonly ((say: Say) => readonly string[])[];
   readonly question: string;
-  readonly givens: Readonly<Record<string, string>>;
+  /** Label of each given; what stands behind a comma says whose number it is. */
+  readonly givens: Readonly<Record<string, string | ((say: Say) => string)>>;
   readonly asks: Readonly<Record<string, string>>;
   readonly says: Readonly<Record<Says, string>>;
   readonly slips: Readonly<Record<string, { readonly name: string; readonly because: (say: Say) => readonly string[] }>>;
