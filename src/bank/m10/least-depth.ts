@@ -1,5 +1,5 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
-import type { Givens, SumFamily } from "../../engine/question/family.ts";
+import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, lineOf, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
 

@@ -1,5 +1,5 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
-import type { Givens, SumFamily } from "../../engine/question/family.ts";
+import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { AIMED_LINE_READS, drawAimedLine, FREE_EDGE, given, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, whoseDistance } from "./aimed-line.ts";
 
@@ -18,7 +18,7 @@ export const pathWidth: SumFamily = {
   reads: AIMED_LINE_READS,
   sources: LINE_SOURCES,
   cautions: ["C3", "C8"],
-  givens: [FREE_EDGE, given, JUNCTION],
+  givens: [FREE_EDGE, JUNCTION],
   asks: [{ id: "widthMm", unit: "mm", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => drawAimedLine(chance, ["mean", "scan", "scan"]),
   solve: (givens) => ({ widthMm: sumOnGrid(given(givens, "freeEdgeToBundleMm"), -given(givens, "junctionToBundleMm")) }),

@@ -1,0 +1,62 @@
+import { type Ref, useMemo } from "react";
+import type { SumItem } from "../engine/question/item.ts";
+import { cautionText } from "../facts/cautions.ts";
+import { filled, type Words } from "../facts/words.ts";
+import { lineFigure } from "../figures/line-figure.ts";
+import { placesOn } from "../figures/line-model.ts";
+import { lineOfItem } from "../figures/line-of-item.ts";
+import { Compare, Shortfall } from "./Compare.tsx";
+import { Drawing } from "./Drawing.tsx";
+import { Glyph } from "./Glyph.tsx";
+import type { Graded } from "./grading.ts";
+import { Panels } from "./Panels.tsx";
+import { Stem } from "./Stem.tsx";
+import { Valued } from "./Valued.tsx";
+
+interface AnsweredProps {
+  readonly item: SumItem;
+  readonly graded: Graded;
+  readonly words: Words;
+  readonly headingRef: Ref<HTMLHeadingElement>;
+}
+
+const TONES: Readonly<Record<string, string>> = { right: "act", "unsafe-side": "stop" };
+
+const headingFor = (item: SumItem, { response, verdict }: Graded, words: Words): string => {
+  if (verdict.verdict === "right" && "says" in response) return filled(words.says.right, { said: item.says[response.says].toLowerCase() });
+  if (verdict.verdict === "safe-side" && !item.unsafe) return words.verdicts.off;
+  return words.verdicts[verdict.verdict];
+};
+
+/** The line of the question with the learner's own depths on it; null for a question about something else. */
+const useLine = (item: SumItem, { verdict }: Graded) =>
+  useMemo(() => {
+    const yours = verdict.parts.flatMap(({ value }) => (value === undefined ? [] : [Number(value)])).filter((depth) => depth > 0);
+    const model = lineOfItem(item, true, yours);
+    return model ? { figure: lineFigure(model), places: placesOn(model) } : null;
+  }, [item, verdict]);
+
+/** The page after an answer: shape and verdict first, then numbers, slip, figure, three panels, the question again. */
+export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => {
+  const { verdict, explanation } = graded;
+  const line = useLine(item, graded);
+  return (
+    <>
+      <h3 className={`verdict ${TONES[verdict.verdict] ?? "near"}`} tabIndex={-1} ref={headingRef}><Glyph id={`v-${verdict.verdict}`} />{headingFor(item, graded, words)}</h3>
+      <Compare item={item} graded={graded} words={words} />
+      {line?.places.isEmpty ? <Shortfall places={line.places} words={words} /> : null}
+      {explanation.slipName === undefined ? null : <p className="slipname"><b>{filled(words.card.slip, { name: explanation.slipName })}</b></p>}
+      {verdict.verdict === "unsafe-side" ? <p className="caution stop" data-caution="C10"><span className="id">C10</span> {cautionText("C10")}</p> : null}
+      {line ? (
+        <figure className="figure">
+          <Drawing markup={line.figure.markup} text={line.figure.text} />
+          <figcaption>{words.figure.captionAnswered}</figcaption>
+        </figure>
+      ) : null}
+      <Panels explanation={explanation} verdict={verdict} words={words} />
+      {line ? <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={line.figure.text} /></p></details> : null}
+      <details className="more"><summary>{words.card.working}</summary><ul className="working">{explanation.working.map((text) => <li key={text}><Valued text={text} /></li>)}</ul></details>
+      <details className="more"><summary>{words.card.stemAgain}</summary><div><Stem item={item} /><p className="question">{item.question}</p></div></details>
+    </>
+  );
+};

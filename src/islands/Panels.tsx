@@ -1,0 +1,69 @@
+import { withUnit } from "../engine/quantity/format.ts";
+import type { Explanation, Move } from "../engine/question/explain.ts";
+import type { Verdict } from "../engine/question/verdict.ts";
+import type { Words } from "../facts/words.ts";
+import { Valued } from "./Valued.tsx";
+
+const HALF = 36;
+const MIDDLE = 50;
+
+/** How far one millimetre more moves the answer, as an arrow on a small rule. */
+const MoveArrow = ({ change }: { readonly change: string }) => {
+  const value = Number(change.replace("−", "-"));
+  const tip = MIDDLE + Math.max(-2, Math.min(2, value)) * (HALF / 2);
+  const back = value > 0 ? -5 : 5;
+  return (
+    <svg viewBox="0 0 100 14" preserveAspectRatio="xMinYMid meet" aria-hidden="true">
+      <path className="ax" d={`M${MIDDLE - HALF} 7H${MIDDLE + HALF}M${MIDDLE - HALF} 3v8M${MIDDLE} 1v12M${MIDDLE + HALF} 3v8`} />
+      {value === 0 ? null : <path className="dimstrong" d={`M${MIDDLE} 7H${tip}M${tip + back} 3L${tip} 7L${tip + back} 11`} />}
+    </svg>
+  );
+};
+
+/** Label without what stands behind its comma: whose number it is matters above, not here. */
+const short = (label: string): string => label.split(",")[0] ?? label;
+
+const MoveRow = ({ move }: { readonly move: Move }) => {
+  const [first, second] = Object.values(move.changes);
+  const text = second === undefined || second === first ? withUnit(first ?? "0", move.unit) : `${withUnit(first ?? "0", move.unit)} and ${withUnit(second, move.unit)}`;
+  return (
+    <div>
+      <dt>{short(move.label)}</dt>
+      <dd className="v">{text}</dd>
+      <MoveArrow change={second ?? first ?? "0"} />
+    </div>
+  );
+};
+
+interface PanelsProps {
+  readonly explanation: Explanation;
+  readonly verdict: Verdict;
+  readonly words: Words;
+}
+
+/** Three panels, always three, always open: nothing that corrects a danger may be hidden. */
+export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
+  const moves = explanation.moves.filter((move) => Object.keys(move.changes).length > 0);
+  const inverse = explanation.inverse.length > 0 ? explanation.inverse : [verdict.verdict === "right" ? words.card.inverseRight : words.card.inverseNone];
+  return (
+    <div className="panels">
+      <section>
+        <h4>{words.card.happened}</h4>
+        {explanation.happened.map((sentence) => <p key={sentence}><Valued text={sentence} /></p>)}
+      </section>
+      <section>
+        <h4>{words.card.moves}</h4>
+        {moves.length === 0 ? <p>{words.card.movesNone}</p> : (
+          <>
+            <p>{words.card.movesLead}</p>
+            <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} />)}</dl>
+          </>
+        )}
+      </section>
+      <section>
+        <h4>{words.card.inverse}</h4>
+        {inverse.map((sentence) => <p key={sentence}><Valued text={sentence} /></p>)}
+      </section>
+    </div>
+  );
+};

@@ -1,0 +1,55 @@
+import type { SumItem } from "../engine/question/item.ts";
+import { cautionText } from "../facts/cautions.ts";
+import { filled, wordsOf, type Words } from "../facts/words.ts";
+import { Answered } from "./Answered.tsx";
+import { Asked } from "./Asked.tsx";
+import { useCard } from "./use-card.ts";
+
+export interface Cite {
+  readonly text: string;
+  readonly path: string;
+}
+
+export interface CardProps {
+  readonly item: SumItem;
+  /** Names the place of this question on the site, so that the visit remembers it. */
+  readonly place: string;
+  /** How many of its kind the author asks for here. */
+  readonly count: number;
+  readonly cites: readonly Cite[];
+}
+
+/** Cautions that stand under a question; C8 is in its figure and C10 in its verdict. */
+const standing = (item: SumItem): readonly string[] => item.cautions.filter((id) => id !== "C8" && id !== "C10");
+
+/** Whose numbers these are, and the cautions that go with them. */
+const Origins = ({ item, cites, words }: { readonly item: SumItem; readonly cites: readonly Cite[]; readonly words: Words }) => (
+  <div className="asksources">
+    <p className="note">
+      <b>{words.card.sources}:</b> {cites.map(({ text, path }, index) => <span key={path}>{index > 0 ? "; " : ""}<a href={path}>{text}</a></span>)}. {item.givens.some(({ from }) => from === "local") ? words.card.local : words.card.caseOwn}
+    </p>
+    {standing(item).map((id) => <p className="caution" key={id} data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
+  </div>
+);
+
+/** One question: asked, answered, and asked again with other numbers. */
+export const QuestionCard = ({ item: first, place, count, cites }: CardProps) => {
+  const { item, graded, problems, isOffline, round, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
+  const words = wordsOf(item.language);
+  return (
+    <div ref={cardRef} tabIndex={-1} className="card">
+      <p className="kind">
+        <span>{item.asks.length > 1 ? words.card.kindTwo : words.card.kind}</span>
+        {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}
+      </p>
+      {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={item.seed} item={item} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} onAnswer={(response) => void answer(response)} />}
+      {graded ? (
+        <div className="btns">
+          <button type="button" className="main" onClick={() => void askAnother()}>{words.card.another}</button>
+          {graded.verdict.verdict === "right" ? null : <button type="button" className="quiet" onClick={askAgain}>{words.card.again}</button>}
+        </div>
+      ) : null}
+      <Origins item={item} cites={cites} words={words} />
+    </div>
+  );
+};

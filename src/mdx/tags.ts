@@ -1,0 +1,10 @@
+import Ask from "./Ask.astro";
+import Caution from "./Caution.astro";
+import Figure from "./Figure.astro";
+import Num from "./Num.astro";
+import Ours from "./Ours.astro";
+import Pause from "./Pause.astro";
+import Term from "./Term.astro";
+
+/** Every name that an author may use in a module. */
+export const MDX_TAGS = { Ask, Caution, Figure, Num, Ours, Pause, Term };

@@ -1,0 +1,37 @@
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { build as buildSite } from "astro";
+import * as pagefind from "pagefind";
+import { policyOf } from "./policy.ts";
+import { runNode } from "./run-node.ts";
+
+const project = resolve(import.meta.dirname, "../..");
+const dist = join(project, "dist");
+
+/** Files of the search package that our own search page never loads. */
+const UNUSED = /^(pagefind-ui|pagefind-modular-ui|pagefind-component-ui|pagefind-highlight)/;
+
+const index = async (): Promise<number> => {
+  const { index: made, errors } = await pagefind.createIndex({});
+  if (!made) throw new Error(`The search index could not be made: ${errors.join("; ")}`);
+  const { page_count } = await made.addDirectory({ path: dist });
+  await made.writeFiles({ outputPath: join(dist, "pagefind") });
+  await pagefind.close();
+  for (const name of readdirSync(join(dist, "pagefind")).filter((one) => UNUSED.test(one))) rmSync(join(dist, "pagefind", name));
+  return page_count;
+};
+
+const main = async (): Promise<void> => {
+  if (!(await runNode(["src/tools/check.ts"]))) process.exit(1);
+  process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
+  rmSync(dist, { recursive: true, force: true });
+  await buildSite({ root: project, logLevel: "warn" });
+  const pages = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
+  const policy = policyOf(pages.map((page) => readFileSync(join(dist, page), "utf8")));
+  writeFileSync(join(dist, "policy.txt"), `${policy}\n`);
+  const found = await index();
+  if (!existsSync(join(dist, "pagefind", "pagefind.js"))) throw new Error("The search index has no program file.");
+  console.log(`Built ${pages.length} pages in dist; search reads ${found} of them.`);
+};
+
+await main();

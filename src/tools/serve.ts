@@ -1,0 +1,70 @@
+import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
+import { createServer, type Server, type ServerResponse } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join, normalize, resolve } from "node:path";
+
+const TYPES: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".svg": "image/svg+xml",
+  ".json": "application/json", ".woff2": "font/woff2", ".txt": "text/plain; charset=utf-8", ".wasm": "application/wasm", ".png": "image/png",
+};
+
+/** File for an address: a folder gives its index page; null for what lies outside or is not there. */
+const fileFor = (folder: string, address: string): string | null => {
+  const path = normalize(join(folder, decodeURIComponent(address.split(/[?#]/)[0] ?? "/")));
+  if (path !== folder && !path.startsWith(`${folder}/`)) return null;
+  const file = existsSync(path) && statSync(path).isDirectory() ? join(path, "index.html") : path;
+  return existsSync(file) ? file : null;
+};
+
+const send = (response: ServerResponse, file: string, status: number): void => {
+  response.writeHead(status, { "Content-Type": TYPES[extname(file)] ?? "application/octet-stream" });
+  createReadStream(file).pipe(response);
+};
+
+export interface Served {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+const folderOfSite = (): string => resolve(import.meta.dirname, "../../dist");
+
+/** Serves the built site on this machine with its policy as a header; port 0 takes any free one. */
+export const startServer = async (port = 0, folder = folderOfSite()): Promise<Served> => {
+  if (!existsSync(join(folder, "index.html"))) throw new Error('There is no built site. Run "npm run build" first.');
+  const policy = readFileSync(join(folder, "policy.txt"), "utf8").trim();
+  const server: Server = createServer((request, response) => {
+    response.setHeader("Content-Security-Policy", policy);
+    response.setHeader("X-Content-Type-Options", "nosniff");
+    response.setHeader("Referrer-Policy", "no-referrer");
+    const file = fileFor(folder, request.url ?? "/");
+    if (file) send(response, file, 200);
+    else send(response, join(folder, "404.html"), 404);
+  });
+  await new Promise<void>((ready, failed) => {
+    server.once("error", failed);
+    server.listen(port, "127.0.0.1", ready);
+  });
+  const { port: taken } = server.address() as AddressInfo;
+  return {
+    address: `http://127.0.0.1:${taken}`,
+    close: () => new Promise((closed) => {
+      server.close(() => closed());
+      server.closeAllConnections();
+    }),
+  };
+};
+
+/** The asked port, or any free one where somebody else has it. */
+const startNear = async (port: number): Promise<Served> => {
+  try {
+    return await startServer(port);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== "EADDRINUSE") throw error;
+    return startServer(0);
+  }
+};
+
+if (import.meta.main) {
+  const served = await startNear(Number(process.env["PORT"] ?? 4321));
+  console.log(`Small Knee Workbook: ${served.address}/  (Ctrl-C ends it)`);
+}
