@@ -26,7 +26,7 @@ export interface Section {
 }
 
 const PIECE = /<!--(wide|ask)((?:\|[^|]*?)*)-->([\s\S]*?)<!--\/\1-->/g;
-const MARK = /<a class="refmark" data-entry="([^"]+)"><\/a>/g;
+const MARK = /<!--ref\|([^>]+?)-->/g;
 const CAUTION = /<!--caution\|(C\d+)-->/g;
 
 const piecesOf = (html: string): Piece[] => {
@@ -46,24 +46,31 @@ const sourceKey = ({ revision, entry }: LedgerHit): string => revision.source ??
 
 const isMeasured = ({ entry, revision }: LedgerHit): boolean => revision.value !== null && ["mm", "deg"].includes(entry.unit);
 
+/** The notes of one section, by source: one number a source on the whole page. */
+const notesOf = (hits: readonly LedgerHit[], numbers: Map<string, number>, section: number): ReadonlyMap<string, SourceNote> => {
+  const notes = new Map<string, SourceNote>();
+  for (const hit of hits) {
+    const key = sourceKey(hit);
+    if (!numbers.has(key)) numbers.set(key, numbers.size + 1);
+    const number = numbers.get(key) ?? 0;
+    const before = notes.get(key)?.hits ?? [];
+    const known = before.some(({ entry }) => entry.key === hit.entry.key);
+    notes.set(key, { number, id: `note-${section}-${number}`, source: hit.revision.source, hits: known ? before : [...before, hit] });
+  }
+  return notes;
+};
+
+const refMark = (note: SourceNote | undefined): string =>
+  note ? `<a class="refmark" href="#${note.id}" aria-label="Source ${note.number}" data-pagefind-ignore>${note.number}</a>` : "";
+
 /** Cuts a module's page into its sections and gathers, for each, what its margins must say. */
 export const sectionsOf = (html: string): readonly Section[] => {
   const numbers = new Map<string, number>();
-  return html.split(/(?=<h2[ >])/).filter((part) => part.trim() !== "").map((part, index): Section => {
+  const parts = html.split(/(?=<h2[ >])/).filter((part) => part.trim() !== "");
+  return parts.map((part, index): Section => {
     const hits = [...part.matchAll(MARK)].map((match) => ledgerEntry(match[1] ?? ""));
-    const notes = new Map<string, SourceNote>();
-    for (const hit of hits) {
-      const key = sourceKey(hit);
-      if (!numbers.has(key)) numbers.set(key, numbers.size + 1);
-      const number = numbers.get(key) ?? 0;
-      const before = notes.get(key)?.hits ?? [];
-      const known = before.some(({ entry }) => entry.key === hit.entry.key);
-      notes.set(key, { number, id: `note-${index + 1}-${number}`, source: hit.revision.source, hits: known ? before : [...before, hit] });
-    }
-    const marked = part.replace(MARK, (_, name: string) => {
-      const note = notes.get(sourceKey(ledgerEntry(name)));
-      return `<a class="refmark" href="#${note?.id}" aria-label="Source ${note?.number}" data-pagefind-ignore>${note?.number}</a>`;
-    });
+    const notes = notesOf(hits, numbers, index + 1);
+    const marked = part.replace(MARK, (_, name: string) => refMark(notes.get(sourceKey(ledgerEntry(name)))));
     return {
       pieces: piecesOf(marked.replace(CAUTION, "")),
       notes: [...notes.values()],

@@ -4,7 +4,7 @@ import { type LineModel, type LinePlaces, placesOn } from "./line-model.ts";
 import { needle } from "./line-needle.ts";
 import { rule } from "./line-rule.ts";
 import { BUNDLE, tissue } from "./line-tissue.ts";
-import { LINE_WORDS, lineInWords } from "./line-words.ts";
+import { LINE_WORDS, lineInWords, ownInWords } from "./line-words.ts";
 import { element, escaped, label, pathThrough, px } from "./markup.ts";
 
 const words = LINE_WORDS.en;
@@ -57,6 +57,8 @@ export interface LineFigure {
   readonly markup: string;
   /** The figure in words, C8 included. */
   readonly text: string;
+  /** Where the learner's own depths end; empty without one. */
+  readonly own: string;
   /** What the zero of the rule is. */
   readonly zero: string;
 }
@@ -67,6 +69,7 @@ export const lineFigure = (model: LineModel): LineFigure => {
   return {
     markup: drawing("wide", model, places) + drawing("narrow", model, places),
     text: lineInWords(model, places),
+    own: ownInWords(model, places).trim(),
     zero: model.entryName === "entry" ? words.zeroEntry : words.zeroEdge,
   };
 };

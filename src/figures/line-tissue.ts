@@ -1,30 +1,35 @@
 import type { LineFrame } from "./line-frame.ts";
 import type { LineModel, LinePlaces } from "./line-model.ts";
-import { element, pathThrough } from "./markup.ts";
+import { element, pathThrough, px } from "./markup.ts";
 
 /** Tissues around the line. Only what lies along the needle is to scale; heights and round shapes are drawn to be read. */
 
 type Point = readonly [number, number];
 
 const FEMUR = { centreMm: -8.4, lowestMm: 1.4, radiusMm: 22.8, cartilageMm: 1.5 };
-const STEPS = 36;
 
 const at = (frame: LineFrame, points: readonly Point[]): Point[] => points.map(([x, y]) => [frame.x(x), frame.y(y)]);
 
-const arc = (radiusMm: number, frame: LineFrame): Point[] =>
-  Array.from({ length: STEPS + 1 }, (_, step) => {
-    const angle = Math.PI * (1.1 + (0.8 * step) / STEPS);
-    return [FEMUR.centreMm + radiusMm * Math.cos(angle), FEMUR.lowestMm + FEMUR.radiusMm + radiusMm * Math.sin(angle)] as const;
-  }).map(([x, y]): Point => [frame.x(x), frame.y(y)]);
+const ARC_FROM = Math.PI * 1.1;
+const ARC_TO = Math.PI * 1.9;
+
+/** An arc of the femur's outline as path data, drawn forwards or backwards. */
+const arc = (radiusMm: number, frame: LineFrame, forwards: boolean): string => {
+  const point = (angle: number): string =>
+    `${px(frame.x(FEMUR.centreMm + radiusMm * Math.cos(angle)))} ${px(frame.y(FEMUR.lowestMm + FEMUR.radiusMm + radiusMm * Math.sin(angle)))}`;
+  const [from, to] = forwards ? [ARC_FROM, ARC_TO] : [ARC_TO, ARC_FROM];
+  const radius = px(radiusMm * frame.pxPerMm);
+  return `${point(from)}A${radius} ${radius} 0 0 ${forwards ? 0 : 1} ${point(to)}`;
+};
 
 const femur = (frame: LineFrame): string => {
-  const outer = arc(FEMUR.radiusMm, frame);
-  const inner = arc(FEMUR.radiusMm - FEMUR.cartilageMm, frame);
+  const inner = FEMUR.radiusMm - FEMUR.cartilageMm;
+  const outline = `M${arc(FEMUR.radiusMm, frame, true)}`;
   return [
-    element("path", { class: "t-bone", d: pathThrough(outer, true) }),
-    element("path", { fill: "url(#p-cart)", d: pathThrough([...outer, ...inner.toReversed()], true) }),
-    element("path", { class: "t-out", d: pathThrough(outer) }),
-    element("path", { class: "t-thin", d: pathThrough(inner) }),
+    element("path", { class: "t-bone", d: `${outline}Z` }),
+    element("path", { fill: "url(#p-cart)", d: `${outline}L${arc(inner, frame, false)}Z` }),
+    element("path", { class: "t-out", d: outline }),
+    element("path", { class: "t-thin", d: `M${arc(inner, frame, true)}` }),
   ].join("");
 };
 

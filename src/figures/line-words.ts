@@ -53,9 +53,12 @@ const ownWords = (depth: number, { bundleMm, junctionMm }: LinePlaces): string =
   return ` Your depth of ${mm(depth)} ends ${compareOnGrid(depth, junctionMm) > 0 ? "behind" : "before or at"} the junction, ${mm(gap)} short of the bundle.`;
 };
 
+/** Where the learner's own depths end, in words; empty where the answer was no depth. */
+export const ownInWords = (model: LineModel, places: LinePlaces): string =>
+  model.answered && model.entryName === "entry" ? model.yoursMm.map((depth) => ownWords(depth, places)).join("") : "";
+
 /** The figure in words, from the same numbers as the drawing; it alone is enough to answer. */
 export const lineInWords = (model: LineModel, places: LinePlaces): string => {
   const answered = model.answered ? limitWords(places) : "";
-  const own = model.answered && model.entryName === "entry" ? model.yoursMm.map((depth) => ownWords(depth, places)).join("") : "";
-  return `${words.seen} ${lineWords(model, places)}${answered}${own} ${cautionText("C8")}`;
+  return `${words.seen} ${lineWords(model, places)}${answered}${ownInWords(model, places)} ${cautionText("C8")}`;
 };

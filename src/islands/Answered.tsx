@@ -50,7 +50,7 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
       {line ? (
         <figure className="figure">
           <Drawing markup={line.figure.markup} text={line.figure.text} />
-          <figcaption>{words.figure.captionAnswered}</figcaption>
+          <figcaption>{line.figure.own === "" ? null : <><b><Valued text={line.figure.own} /></b> </>}{words.figure.captionAnswered}</figcaption>
         </figure>
       ) : null}
       <Panels explanation={explanation} verdict={verdict} words={words} />

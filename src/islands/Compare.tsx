@@ -1,4 +1,5 @@
 import { THIN_SPACE, withUnit } from "../engine/quantity/format.ts";
+import type { Compared } from "../engine/question/explain.ts";
 import type { SumItem } from "../engine/question/item.ts";
 import { filled, type Words } from "../facts/words.ts";
 import type { LinePlaces } from "../figures/line-model.ts";
@@ -21,6 +22,14 @@ const Pair = ({ term, text, tone = "" }: { readonly term: string; readonly text:
   <div><dt>{term}</dt><dd className={tone}><Big text={text} /></dd></div>
 );
 
+/** One of the three answers that are not a number, with the numbers that were right beside each other. */
+const SaidInstead = ({ said, rows }: { readonly said: string; readonly rows: readonly Compared[] }) => (
+  <>
+    <p className="slipname">{said}</p>
+    <dl className="compare">{rows.map((part) => <Pair key={part.ask} term={part.label} text={part.answer} />)}</dl>
+  </>
+);
+
 /** What was answered, what the answer is, and what is accepted, side by side in one size. */
 export const Compare = ({ item, graded, words }: CompareProps) => {
   const { response, verdict, explanation } = graded;
@@ -28,9 +37,9 @@ export const Compare = ({ item, graded, words }: CompareProps) => {
   const isNumber = verdict.acceptedSays === undefined;
   const said = "says" in response && verdict.verdict !== "right" ? item.says[response.says] : undefined;
   const rows = explanation.compare.filter((part) => isNumber || part.yours !== undefined);
+  if (said !== undefined) return <SaidInstead said={filled(words.says.other, { said: said.toLowerCase() })} rows={isNumber ? rows : []} />;
   return (
     <>
-      {said === undefined ? null : <p className="slipname">{filled(words.says.other, { said: said.toLowerCase() })}</p>}
       {rows.map((part) => (
         <dl className="compare" key={part.ask}>
           {part.yours === undefined ? null : <Pair term={many ? `${words.card.yours}, ${part.label.toLowerCase()}` : words.card.yours} text={part.yours} tone="own" />}

@@ -44,6 +44,7 @@ interface PanelsProps {
 /** Three panels, always three, always open: nothing that corrects a danger may be hidden. */
 export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
   const moves = explanation.moves.filter((move) => Object.keys(move.changes).length > 0);
+  const isTwo = explanation.compare.length > 1;
   const inverse = explanation.inverse.length > 0 ? explanation.inverse : [verdict.verdict === "right" ? words.card.inverseRight : words.card.inverseNone];
   return (
     <div className="panels">
@@ -55,7 +56,7 @@ export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
         <h4>{words.card.moves}</h4>
         {moves.length === 0 ? <p>{words.card.movesNone}</p> : (
           <>
-            <p>{words.card.movesLead}</p>
+            <p>{isTwo ? words.card.movesLeadTwo : words.card.movesLead}</p>
             <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} />)}</dl>
           </>
         )}

@@ -17,6 +17,8 @@ const givensOf = (say: Say): Givens => Object.fromEntries(["entryToJunctionMm", 
 const least = (say: Say): string => say.number(leastOf(givensOf(say)));
 const greatest = (say: Say): string => say.number(greatestOf(givensOf(say)));
 const missing = (say: Say): string => say.number(sumOnGrid(leastOf(givensOf(say)), -greatestOf(givensOf(say))));
+const room = (say: Say): string => say.number(sumOnGrid(say.value("junctionToBundleMm"), -say.value("marginMm")));
+const wanted = (say: Say): string => say.number(sumOnGrid(say.value("throughCapsuleMm"), say.value("marginMm")));
 const isEmpty = (say: Say): boolean => typeof say.answer["says"] === "string";
 
 /** Needs that leave a window, just touch, or leave none: each kind comes often enough to be met. */
@@ -81,17 +83,22 @@ export const depthWindow: SumFamily = {
         "width-twice": { name: "width counted twice", because: (say) => [`The greatest depth was built on ${say.of("freeEdgeToBundleMm")}, which starts at the free edge and already holds the meniscus. From the entry only ${say.of("junctionToBundleMm")} remain behind the junction.`] },
         "margin-left-out": { name: "margin left out", because: (say) => [`The greatest depth runs up to the bundle itself. Keep the ${say.of("marginMm")} that the plan asks for.`] },
         "capsule-left-out": { name: "capsule left out", because: () => ["The least depth ends at the junction, in front of the capsule. The anchor opens inside the joint."] },
-        "middle-of-nothing": { name: "middle of an empty window", because: (say) => [`The line needs ${least(say)} mm and has ${greatest(say)} mm. The middle of the two neither passes the capsule nor keeps the margin.`] },
-        "written-backwards": { name: "a window that ends before it begins", because: (say) => [`The sums are right: at least ${least(say)}, at most ${greatest(say)} mm. But the least is larger than the greatest, so no depth meets both. That is an answer: none on this line.`] },
+        "middle-of-nothing": { name: "middle of an empty window", because: (say) => [`The line needs ${least(say)} mm and has ${greatest(say)} mm. The middle of the two neither passes the capsule nor keeps the margin.`] },
+        "written-backwards": { name: "a window that ends before it begins", because: (say) => [`The sums are right: at least ${least(say)}, at most ${greatest(say)} mm. But the least is larger than the greatest, so no depth meets both. That is an answer: none on this line.`] },
       },
       working: (say) => [
-        `Least: ${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${least(say)} mm`,
-        `Greatest: ${say.bare("entryToJunctionMm")} + ${say.bare("junctionToBundleMm")} − ${say.bare("marginMm")} = ${greatest(say)} mm`,
-        isEmpty(say) ? `The least is ${missing(say)} mm larger than the greatest: no depth on this line. Change the line, the portal, the knee position or the technique, for example inside-out with a posterior retractor. Never shorten the needle.` : "The least does not exceed the greatest, so every depth between them meets both needs.",
+        `Least: ${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${least(say)} mm`,
+        `Greatest: ${say.bare("entryToJunctionMm")} + ${say.bare("junctionToBundleMm")} − ${say.bare("marginMm")} = ${greatest(say)} mm`,
+        isEmpty(say) ? `The least is ${missing(say)} mm larger than the greatest: no depth on this line. Change the line, the portal, the knee position or the technique, for example inside-out with a posterior retractor. Never shorten the needle.` : "The least does not exceed the greatest, so every depth between them meets both needs.",
       ],
-      right: (say) => isEmpty(say) ? [`The line needs at least ${least(say)} mm and has at most ${greatest(say)} mm: ${missing(say)} mm are missing. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`From ${least(say)} to ${greatest(say)} mm both needs are met: the anchor is behind the capsule and the margin is kept.`],
-      off: (say) => isEmpty(say) ? [`Set the two ends beside each other: the line needs ${least(say)} mm and has ${greatest(say)} mm. No depth meets both. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`There is a window here: the need ends at ${least(say)} mm, the limit stands at ${greatest(say)} mm.`],
+      right: (say) => isEmpty(say) ? [`The line needs at least ${least(say)} mm and has at most ${greatest(say)} mm: ${missing(say)} mm are missing. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`From ${least(say)} to ${greatest(say)} mm both needs are met: the anchor is behind the capsule and the margin is kept.`],
+      off: (say) => isEmpty(say) ? [`Set the two ends beside each other: the line needs ${least(say)} mm and has ${greatest(say)} mm. No depth meets both. Change the line, the portal, the knee position or the technique; never shorten the needle.`] : [`There is a window here: the need ends at ${least(say)} mm, the limit stands at ${greatest(say)} mm.`],
       inverse: () => [],
+      turns: (say) => [
+        isEmpty(say)
+          ? `A window opens where the capsule needs at most ${room(say)} mm beyond the junction, or where the bundle lies at least ${wanted(say)} mm behind it. Moving the entry opens nothing: it shifts both ends alike.`
+          : `The window closes where the capsule needs more than ${room(say)} mm beyond the junction, or where the bundle lies less than ${wanted(say)} mm behind it. Then, and only then, none is the answer.`,
+      ],
     },
   },
 };

@@ -99,12 +99,13 @@ export const explainItem = (family: SumFamily, item: SumItem, verdict: Verdict):
   const words = family.words.en;
   const say = sayFor(family.givens, draw, family.solve(draw.givens));
   const slip = verdict.slip === undefined ? undefined : words.slips[verdict.slip];
+  const solved = inverseOf(family, item, verdict);
   const unnamed = verdict.verdict === "right" ? words.right(say) : words.off(say);
   return {
     happened: slip ? slip.because(say) : unnamed,
     ...(slip ? { slipName: slip.name } : {}),
     moves: movesOf(family, item),
-    inverse: inverseOf(family, item, verdict),
+    inverse: solved.length > 0 ? solved : (words.turns?.(say) ?? []),
     working: verdict.working,
     compare: compared(family, item, verdict),
   };

@@ -66,6 +66,8 @@ export interface SumWords {
   readonly off: (say: Say) => readonly string[];
   /** One sentence for "When would you be right?": the given that would have to change, and to what. */
   readonly inverse: (say: Say, needed: { readonly key: string; readonly text: string }) => readonly string[];
+  /** Where the answer turns into another kind of answer: said in the same place where no single given can be solved for. */
+  readonly turns?: (say: Say) => readonly string[];
 }
 
 /** A family of sums: all that an author writes for one kind of question. */
