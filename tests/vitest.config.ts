@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     root,
     projects: [
-      project("engine", ["tests/{engine,laws,published,facts,schemas,tools,figures,islands,architecture}/**/*.test.{ts,tsx}"]),
+      project("engine", ["tests/{engine,bank,laws,published,facts,schemas,tools,figures,islands,architecture}/**/*.test.{ts,tsx}"]),
       project("site", ["tests/site/**/*.test.ts"]),
       project("browser", ["tests/browser/**/*.test.ts"]),
     ],

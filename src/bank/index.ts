@@ -74,11 +74,16 @@ export const draw = (familyId: string, seed: Seed, { version, language = "en" }:
 export const compute = (familyId: string, givens: Givens): Solution => {
   const family = familyOf(familyId);
   for (const [key, value] of Object.entries(givens)) requireNumber(key, value, { least: 0 });
-  const solution = family.solve(givens);
-  const isWhole = typeof solution["says"] === "string" || Object.values(solution).every((value) => Number.isFinite(value));
-  if (isWhole) return solution;
-  const missing = family.givens.filter(({ key }) => !(key in givens)).map(({ key }) => key);
-  throw new RangeError(`givens must hold ${missing.join(", ")}, got ${Object.keys(givens).join(", ") || "none"}`);
+  const missing = new Set<string>();
+  const watched = new Proxy(givens, {
+    get: (target, key) => {
+      if (typeof key === "string" && !Object.hasOwn(target, key)) missing.add(key);
+      return Reflect.get(target, key) as unknown;
+    },
+  });
+  const solution = family.solve(watched);
+  if (missing.size === 0) return solution;
+  throw new RangeError(`givens must hold ${[...missing].join(", ")}, got ${Object.keys(givens).join(", ") || "none"}`);
 };
 
 /**

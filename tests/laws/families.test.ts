@@ -5,7 +5,7 @@ import type { SumItem } from "../../src/engine/question/item.ts";
 import { VERDICTS } from "../../src/engine/question/verdict.ts";
 
 /** Laws that every family keeps; a new family is tested by being listed. Failures are collected, one expectation a law. */
-const DRAWS = 10_000;
+const DRAWS = Number(process.env["DRAWS"] ?? 10_000);
 
 const items = (id: string): SumItem[] => Array.from({ length: DRAWS }, (_, seed) => draw(id, seed));
 

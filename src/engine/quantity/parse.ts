@@ -49,14 +49,17 @@ const plain = (number: string): string => {
   return `${whole === "" ? "0" : whole}${fraction === "" ? "" : `.${fraction}`}`;
 };
 
+const VULGAR = /[½¼¾⅓⅔]/;
+
 const unreadable = (text: string): Reading => {
   const short = text.slice(0, MOST_CHARACTERS);
+  if (VULGAR.test(text)) return { reason: "fraction", found: short };
   return /\d/.test(text) ? { reason: "two-numbers", found: short } : { reason: "no-number", found: short };
 };
 
 const afterNumber = (rest: string, unit: UnitId): Reading | UnitId => {
   if (rest === "") return unit;
-  if (/^[/⁄]\s*\d/.test(rest) || /^\d+\s*[/⁄]/.test(rest) || /[½¼¾⅓⅔]/.test(rest)) return { reason: "fraction", found: rest };
+  if (/^[/⁄]\s*\d/.test(rest) || /^\d+\s*[/⁄]/.test(rest) || VULGAR.test(rest)) return { reason: "fraction", found: rest };
   if (/\d/.test(rest.replace(/^(?:mm|cm|m)[2²]/i, "").replace(/^cmh2o/i, ""))) return { reason: "two-numbers", found: rest };
   const named = unitNamed(rest.replace(/\.$/, ""));
   if (named === null) return { reason: "unknown-unit", found: rest };

@@ -1,0 +1,52 @@
+import { z } from "zod";
+import { UNITS } from "../engine/quantity/units.ts";
+import { SAYS } from "../engine/question/response.ts";
+
+const unit = z.string().refine((name) => Object.hasOwn(UNITS, name), "unknown unit");
+const decimalText = z.string().regex(/^-?\d+(\.\d+)?$/);
+const sourceMark = z.strictObject({ source: z.string().min(1), entry: z.string().regex(/^[a-z0-9-]+\.[a-z0-9-]+@\d+$/) });
+const cautionId = z.string().regex(/^C\d{1,2}$/);
+
+/** What every drawn question carries, whatever its kind. */
+export const itemHead = {
+  family: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  code: z.string().regex(/^\d\d[a-z]$/),
+  module: z.string().regex(/^(M\d\d|DX)$/),
+  version: z.number().int().nonnegative(),
+  seed: z.string().regex(/^(\d{1,10}|[0-9a-f]{32})$/),
+  language: z.string().min(2),
+  unsafe: z.boolean(),
+  objectives: z.array(z.string()).min(1),
+  title: z.string().min(1),
+  stem: z.array(z.string().min(1)).min(1),
+  question: z.string().min(1),
+  cautions: z.array(cautionId),
+  sources: z.array(sourceMark),
+  about: z.record(z.string(), z.string()),
+};
+
+/** A given as the page shows it. */
+export const shownGivenSchema = z.strictObject({
+  key: z.string().min(1),
+  label: z.string().min(1),
+  unit,
+  text: decimalText,
+  from: z.enum(["study", "case", "local"]),
+  entry: z.string().optional(),
+});
+
+/** One drawn sum: plain JSON, without its answer. */
+export const sumItemSchema = z.strictObject({
+  kind: z.literal("sum"),
+  ...itemHead,
+  givens: z.array(shownGivenSchema).min(1),
+  asks: z.array(z.strictObject({
+    id: z.string().min(1),
+    unit,
+    roundTo: decimalText,
+    rounding: z.enum(["nearest", "down", "up"]),
+    safeSide: z.enum(["up", "down", "none"]),
+    label: z.string().min(1),
+  })).min(1),
+  says: z.record(z.enum(SAYS), z.string().min(1)),
+});

@@ -1,0 +1,83 @@
+import { spawn } from "node:child_process";
+import { existsSync, mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { launchBrowser, NO_BROWSER } from "./find-browser.ts";
+
+/** Runs every check of the project one after the other and ends with one line: how many passed, how many failed. */
+
+const project = resolve(import.meta.dirname, "../..");
+const bin = (name: string): string => join(project, "node_modules", name);
+const PROGRAMS = {
+  biome: bin("@biomejs/biome/bin/biome"),
+  tsc: bin("typescript/bin/tsc"),
+  astro: bin("astro/bin/astro.mjs"),
+  vitest: bin("vitest/vitest.mjs"),
+} as const;
+
+interface Counts {
+  readonly passed: number;
+  readonly failed: number;
+}
+
+const run = (words: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<boolean> =>
+  new Promise((done) => {
+    const child = spawn(process.execPath, words, { cwd: project, stdio: "inherit", env: { ...process.env, ASTRO_TELEMETRY_DISABLED: "1", ...env } });
+    child.on("close", (code) => done(code === 0));
+  });
+
+const step = async (name: string, words: readonly string[]): Promise<Counts> => {
+  console.log(`\n— ${name}`);
+  const isGood = await run(words);
+  return { passed: isGood ? 1 : 0, failed: isGood ? 0 : 1 };
+};
+
+/** Runs test projects and reads the counts from the runner's own report; a run that wrote no report has failed. */
+const tests = async (name: string, projects: readonly string[], env: Readonly<Record<string, string>> = {}): Promise<Counts> => {
+  console.log(`\n— ${name}`);
+  const report = join(mkdtempSync(join(tmpdir(), "workbook-tests-")), "report.json");
+  const isGood = await run(
+    [PROGRAMS.vitest, "run", "--config", "tests/vitest.config.ts", ...projects.flatMap((one) => ["--project", one]), "--reporter=dot", "--reporter=json", `--outputFile.json=${report}`],
+    env,
+  );
+  if (!existsSync(report)) return { passed: 0, failed: 1 };
+  const { numPassedTests, numFailedTests, numFailedTestSuites } = JSON.parse(readFileSync(report, "utf8")) as Record<string, number>;
+  const failed = (numFailedTests ?? 0) || (numFailedTestSuites ?? 0);
+  return { passed: numPassedTests ?? 0, failed: isGood ? failed : Math.max(1, failed) };
+};
+
+/** Without a browser the page tests fail on a build machine; elsewhere one line says that they were left out. */
+const browserTests = async (): Promise<Counts> => {
+  const browser = await launchBrowser();
+  if (browser) {
+    await browser.close();
+    return tests("Pages in a browser", ["browser"]);
+  }
+  console.log(`\n${NO_BROWSER}`);
+  return { passed: 0, failed: process.env["CI"] ? 1 : 0 };
+};
+
+const QUICK: readonly (() => Promise<Counts>)[] = [
+  () => step("Lint", [PROGRAMS.biome, "lint", "--error-on-warnings", "--config-path=.ci/lint.json", "."]),
+  () => step("Types of the engine", [PROGRAMS.tsc, "-p", "src/engine/tsconfig.json"]),
+  () => tests("Engine, laws, published values, checker", ["engine"], { DRAWS: "200" }),
+];
+
+const WHOLE: readonly (() => Promise<Counts>)[] = [
+  () => step("Lint", [PROGRAMS.biome, "lint", "--error-on-warnings", "--config-path=.ci/lint.json", "."]),
+  () => step("Types of the engine", [PROGRAMS.tsc, "-p", "src/engine/tsconfig.json"]),
+  () => step("Types of the site", [PROGRAMS.astro, "check", "--minimumFailingSeverity", "hint"]),
+  () => step("Content, build and search index", ["src/tools/build.ts"]),
+  () => tests("Engine, laws, published values, checker", ["engine"]),
+  () => tests("The built site", ["site"]),
+  browserTests,
+];
+
+const total: { passed: number; failed: number } = { passed: 0, failed: 0 };
+for (const part of process.argv.includes("--quick") ? QUICK : WHOLE) {
+  const { passed, failed } = await part();
+  total.passed += passed;
+  total.failed += failed;
+}
+console.log(`\n${total.passed} passed, ${total.failed} failed`);
+process.exit(total.failed === 0 ? 0 : 1);
