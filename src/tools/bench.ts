@@ -1,0 +1,41 @@
+import { answerTo, draw, families, grade, slipsOf } from "../bank/index.ts";
+import { clearanceMm } from "../engine/index.ts";
+import { lineFigure } from "../figures/line-figure.ts";
+import { lineOfItem } from "../figures/line-of-item.ts";
+
+/** Times the work of a page and of the laws: medians of several rounds, on this machine, with nothing else asked of it. */
+
+const ROUNDS = 7;
+const LEAST_MS = 150;
+
+/** Times a second of one piece of work: median of rounds that each last at least a while. */
+const perSecond = (work: (turn: number) => unknown): number => {
+  const rates: number[] = [];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const start = process.hrtime.bigint();
+    let turns = 0;
+    let elapsed = 0;
+    while (elapsed < LEAST_MS) {
+      for (let inner = 0; inner < 50; inner += 1) work(turns + inner);
+      turns += 50;
+      elapsed = Number(process.hrtime.bigint() - start) / 1e6;
+    }
+    rates.push((turns / elapsed) * 1000);
+  }
+  return rates.toSorted((first, second) => first - second)[Math.floor(ROUNDS / 2)] ?? 0;
+};
+
+const shown = (name: string, rate: number): void => console.log(`${name.padEnd(44)} ${Math.round(rate).toLocaleString("en-GB").padStart(12)} a second`);
+
+for (const { id, code } of families) {
+  shown(`draw ${code} ${id}`, perSecond((seed) => draw(id, seed)));
+  const items = Array.from({ length: 200 }, (_, seed) => ({ item: draw(id, seed), right: answerTo(draw(id, seed)) }));
+  shown(`grade ${code} ${id}`, perSecond((turn) => {
+    const one = items[turn % items.length];
+    return one && grade(one.item, one.right);
+  }));
+  shown(`slips ${code} ${id}`, perSecond((turn) => slipsOf((items[turn % items.length] ?? items[0])?.item ?? draw(id, 0))));
+}
+shown("clearance of a needle to a disc", perSecond((turn) => clearanceMm({ entry: { xMm: 0, yMm: 0 }, tip: { xMm: 40, yMm: turn % 17 }, centre: { xMm: 30, yMm: 9 }, radiusMm: 2, needleRadiusMm: 0.5 })));
+const line = lineOfItem(draw("greatest-depth", 1), true, [9.5]);
+if (line) shown("line figure, both widths, with its words", perSecond(() => lineFigure(line)));
