@@ -1,12 +1,60 @@
+import antibiotic from "../../content/ledger/antibiotic.json" with { type: "json" };
 import bundleLine from "../../content/ledger/bundle-line.json" with { type: "json" };
 import capsule from "../../content/ledger/capsule.json" with { type: "json" };
+import carbon from "../../content/ledger/carbon.json" with { type: "json" };
+import count from "../../content/ledger/count.json" with { type: "json" };
+import cuff from "../../content/ledger/cuff.json" with { type: "json" };
+import discoid from "../../content/ledger/discoid.json" with { type: "json" };
+import growth from "../../content/ledger/growth.json" with { type: "json" };
+import jointPressure from "../../content/ledger/joint-pressure.json" with { type: "json" };
+import kneeSize from "../../content/ledger/knee-size.json" with { type: "json" };
+import liquid from "../../content/ledger/liquid.json" with { type: "json" };
+import localAnaesthetic from "../../content/ledger/local-anaesthetic.json" with { type: "json" };
+import meniscusSize from "../../content/ledger/meniscus-size.json" with { type: "json" };
+import optics from "../../content/ledger/optics.json" with { type: "json" };
+import posteriorPortal from "../../content/ledger/posterior-portal.json" with { type: "json" };
+import rehabilitation from "../../content/ledger/rehabilitation.json" with { type: "json" };
+import repairResult from "../../content/ledger/repair-result.json" with { type: "json" };
+import score from "../../content/ledger/score.json" with { type: "json" };
+import shortestDistance from "../../content/ledger/shortest-distance.json" with { type: "json" };
+import simulatedLine from "../../content/ledger/simulated-line.json" with { type: "json" };
+import stitch from "../../content/ledger/stitch.json" with { type: "json" };
+import structureSize from "../../content/ledger/structure-size.json" with { type: "json" };
+import tear from "../../content/ledger/tear.json" with { type: "json" };
+import testAccuracy from "../../content/ledger/test-accuracy.json" with { type: "json" };
 import zoneWidth from "../../content/ledger/zone-width.json" with { type: "json" };
 import { withUnit } from "../engine/quantity/format.ts";
 import { isUnitId } from "../engine/quantity/units.ts";
 import type { EntryData, RevisionData, TopicData, ValueText } from "./reader.ts";
 
 /** The whole number ledger, for pages and tools. Islands read a single topic instead, so that no page carries it all. */
-export const LEDGER: readonly TopicData[] = [bundleLine, zoneWidth, capsule];
+export const LEDGER: readonly TopicData[] = [
+  bundleLine,
+  zoneWidth,
+  capsule,
+  shortestDistance,
+  simulatedLine,
+  posteriorPortal,
+  structureSize,
+  meniscusSize,
+  discoid,
+  kneeSize,
+  tear,
+  stitch,
+  repairResult,
+  testAccuracy,
+  optics,
+  liquid,
+  jointPressure,
+  cuff,
+  localAnaesthetic,
+  antibiotic,
+  count,
+  carbon,
+  rehabilitation,
+  growth,
+  score,
+];
 
 export interface LedgerHit {
   readonly topic: TopicData;
@@ -33,10 +81,12 @@ const united = (text: string, unit: string): string => (isUnitId(unit) ? withUni
 export const valueText = (value: ValueText | null, unit: string, part: "mean" | "sd" | "both" = "both"): string => {
   if (value === null) return "not found";
   if (part === "sd" && value.sd !== undefined) return united(value.sd, unit);
-  const { mean, sd, from, to } = value;
+  const { mean, sd, from, to, median, events, total } = value;
+  if (events !== undefined) return `${events} of ${total}`;
+  if (median !== undefined) return united(from === undefined ? `median ${median}` : `median ${median} (${from}–${to})`, unit);
   if (mean !== undefined && part === "mean") return united(mean, unit);
   if (mean !== undefined && sd !== undefined) return united(`${mean} ± ${sd}`, unit);
   if (mean !== undefined) return united(from === undefined ? mean : `${mean} (${from}–${to})`, unit);
   if (from !== undefined) return united(`${from}–${to}`, unit);
-  return united(value.value ?? value.median ?? "", unit);
+  return united(value.value ?? "", unit);
 };

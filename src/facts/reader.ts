@@ -1,5 +1,5 @@
 /** One value as the ledger prints it: decimal text, never a double. */
-export type ValueText = Readonly<Partial<Record<"mean" | "sd" | "value" | "from" | "to" | "median", string>>>;
+export type ValueText = Readonly<Partial<Record<"mean" | "sd" | "value" | "from" | "to" | "median" | "events" | "total", string>>>;
 
 export interface RevisionData {
   readonly revision: number;
@@ -27,14 +27,25 @@ export interface EntryData {
   readonly position: string;
   readonly method: string;
   readonly unit: string;
+  /** Name of the rule set, where the value is a rule. */
+  readonly set?: string;
   readonly flags?: readonly string[];
   readonly revisions: readonly RevisionData[];
+}
+
+/** Values that differ in print: which entries, what differs, and what to make of it. */
+export interface ConflictData {
+  readonly id: string;
+  readonly between: readonly string[];
+  readonly differs: string;
+  readonly teach: string;
 }
 
 export interface TopicData {
   readonly topic: string;
   readonly title: string;
   readonly entries: readonly EntryData[];
+  readonly conflicts?: readonly ConflictData[];
 }
 
 /** One revision of one entry, with its value both as printed and as numbers. */

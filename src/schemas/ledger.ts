@@ -24,6 +24,8 @@ const valueSchema = z
     z.strictObject({ from: decimalText, to: decimalText }),
     z.strictObject({ mean: decimalText, from: decimalText, to: decimalText }),
     z.strictObject({ median: decimalText }),
+    z.strictObject({ median: decimalText, from: decimalText, to: decimalText }),
+    z.strictObject({ events: decimalText, total: decimalText }),
   ])
   .nullable();
 
@@ -55,8 +57,18 @@ export const ledgerEntrySchema = z.strictObject({
   position: filledText,
   method: filledText,
   unit: z.string(),
+  /** Name of the rule set that the value belongs to: sets are named and never merged. */
+  set: filledText.optional(),
   flags: z.array(z.string()).optional(),
   revisions: z.array(revisionSchema).min(1),
+});
+
+/** Papers or rules that print different values: which, what differs, and what to make of it. */
+export const conflictSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  between: z.array(filledText).min(1),
+  differs: filledText,
+  teach: filledText,
 });
 
 /** One file of `content/ledger`. */
@@ -64,6 +76,7 @@ export const ledgerTopicSchema = z.strictObject({
   topic: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
   title: filledText,
   entries: z.array(ledgerEntrySchema),
+  conflicts: z.array(conflictSchema).optional(),
 });
 
 export type LedgerTopic = z.infer<typeof ledgerTopicSchema>;

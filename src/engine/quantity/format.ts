@@ -3,7 +3,7 @@ import type { UnitId } from "./units.ts";
 /** A thin space stands between a number and its unit, so that the two never part. */
 export const THIN_SPACE = "\u2009";
 
-const SHOWN: Partial<Record<UnitId, string>> = { deg: "°", mm2: "mm²", cm2: "cm²", cmH2O: "cmH₂O", pieces: "" };
+const SHOWN: Partial<Record<UnitId, string>> = { deg: "°", mm2: "mm²", cm2: "cm²", cmH2O: "cmH₂O", mPas: "mPa·s", "kg/m3": "kg/m³", pieces: "", times: "times" };
 
 /** How a unit is printed. */
 export const unitText = (unit: UnitId): string => SHOWN[unit] ?? unit;

@@ -43,6 +43,9 @@ export type UnitId =
   | "mL/kg"
   | "mg/kg"
   | "mg/mL"
+  | "N"
+  | "mPas"
+  | "kg/m3"
   | "times"
   | "pieces";
 
@@ -75,6 +78,9 @@ export const UNITS: Readonly<Record<UnitId, UnitFact>> = {
   "mL/kg": { dimension: "volume per mass", size: "1", also: ["ml/kg"] },
   "mg/kg": { dimension: "mass per mass", size: "1" },
   "mg/mL": { dimension: "concentration", size: "1", also: ["mg/ml"] },
+  N: { dimension: "force", size: "1", also: ["newton", "newtons"] },
+  mPas: { dimension: "viscosity", size: "1", also: ["mpa·s", "mpa s"] },
+  "kg/m3": { dimension: "density", size: "1", also: ["kg/m³"] },
   times: { dimension: "ratio", size: "1", also: ["×", "x"] },
   pieces: { dimension: "count", size: "1", also: ["piece"] },
 };
