@@ -3,6 +3,7 @@ import mdx from "@astrojs/mdx";
 import react from "@astrojs/react";
 import { defineConfig } from "astro/config";
 import { islandIds } from "./src/build/island-ids.ts";
+import { ledgerUse } from "./src/build/ledger-use.ts";
 import { mathPlugin } from "./src/build/math.ts";
 
 /** Every MDX file raises the same harmless notice about its head marker; all other warnings pass. */
@@ -17,7 +18,7 @@ export default defineConfig({
   build: { inlineStylesheets: "never", format: "directory" },
   devToolbar: { enabled: false },
   markdown: { processor: satteri({ features: { math: true }, mdastPlugins: [mathPlugin] }), syntaxHighlight: false },
-  integrations: [react(), mdx(), islandIds()],
+  integrations: [react(), mdx(), ledgerUse(), islandIds()],
   security: {
     csp: {
       directives: ["default-src 'self'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "base-uri 'self'", "form-action 'none'", "object-src 'none'"],

@@ -77,16 +77,24 @@ export const ledgerEntry = (name: string): LedgerHit => {
 
 const united = (text: string, unit: string): string => (isUnitId(unit) ? withUnit(text, unit) : text);
 
-/** A value as a page prints it: "5.2 ± 1.6 mm", "8–10 mm", "not found". */
+/** The shapes a value may have, in the order in which they are tried. */
+const SHAPES: readonly ((value: ValueText, unit: string) => string | null)[] = [
+  ({ events, total }) => (events === undefined ? null : `${events} of ${total}`),
+  ({ median, from, to }, unit) => (median === undefined ? null : united(`median ${median}${from === undefined ? "" : ` (${from}–${to})`}`, unit)),
+  ({ mean, sd }, unit) => (mean === undefined || sd === undefined ? null : united(`${mean} ± ${sd}`, unit)),
+  ({ mean, from, to }, unit) => (mean === undefined ? null : united(from === undefined ? mean : `${mean} (${from}–${to})`, unit)),
+  ({ from, to }, unit) => (from === undefined ? null : united(`${from}–${to}`, unit)),
+  ({ value }, unit) => united(value ?? "", unit),
+];
+
+/** A value as a page prints it: "5.2 ± 1.6 mm", "8–10 mm", "3 of 29", "not found"; or its mean or spread alone. */
 export const valueText = (value: ValueText | null, unit: string, part: "mean" | "sd" | "both" = "both"): string => {
   if (value === null) return "not found";
-  if (part === "sd" && value.sd !== undefined) return united(value.sd, unit);
-  const { mean, sd, from, to, median, events, total } = value;
-  if (events !== undefined) return `${events} of ${total}`;
-  if (median !== undefined) return united(from === undefined ? `median ${median}` : `median ${median} (${from}–${to})`, unit);
-  if (mean !== undefined && part === "mean") return united(mean, unit);
-  if (mean !== undefined && sd !== undefined) return united(`${mean} ± ${sd}`, unit);
-  if (mean !== undefined) return united(from === undefined ? mean : `${mean} (${from}–${to})`, unit);
-  if (from !== undefined) return united(`${from}–${to}`, unit);
-  return united(value.value ?? "", unit);
+  const alone = part === "both" ? undefined : value[part];
+  if (alone !== undefined) return united(alone, unit);
+  for (const shape of SHAPES) {
+    const text = shape(value, unit);
+    if (text !== null) return text;
+  }
+  return "";
 };

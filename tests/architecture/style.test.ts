@@ -7,7 +7,7 @@ const code = (text: string): string => text.replace(/\/\*[\s\S]*?\*\//g, "").rep
 const hits = (files: typeof source, pattern: RegExp): readonly string[] => files.filter(({ text }) => pattern.test(code(text))).map(({ path }) => path);
 
 /** Numbers of the engine's parameters that have no unit: counts, shares, seeds, parameters of a model. */
-const UNITLESS = new Set(["tp", "fp", "fn", "tn", "sensitivity", "specificity", "baseRate", "ppv", "events", "total", "refractiveIndex", "eccentricity", "known", "learn", "slip", "guess", "forget", "percent"]);
+const UNITLESS = new Set(["tp", "fp", "fn", "tn", "sensitivity", "specificity", "baseRate", "ppv", "events", "total", "refractiveIndex", "eccentricity", "known", "learn", "slip", "guess", "forget", "percent", "stitches", "cases"]);
 const UNIT = /(Mm|Cm|M|Deg|Rad|Px|Kg|Mg|Ml|MmHg|Pa|PaS|MPaS|KgPerM3|MgPerKg|MlPerMin|MlPerKg|Min|Days?|Percent|Mg|S)$/;
 
 describe("the engine", () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cautionText } from "../../src/facts/cautions.ts";
+import { LEDGER } from "../../src/facts/ledger.ts";
 import { exists, fileAt, gzipBytes, pageAt, pages, textIn } from "../support/site.ts";
 
 const hasQuestions = (html: string): boolean => html.includes("astro-island");
@@ -9,7 +10,7 @@ const modules = pages.filter(({ path }) => /^\/modules\/.+\/$/.test(path));
 
 describe("every page", () => {
   it("is one of the pages we know of, so that the checks below see them all", () => {
-    expect(pages.map(({ path }) => path)).toEqual(expect.arrayContaining(["/", "/404.html", "/modules/", "/numbers/", "/search/", "/intended-use/", "/modules/needle-path-and-depth/"]));
+    expect(pages.map(({ path }) => path)).toEqual(expect.arrayContaining(["/", "/404.html", "/modules/", "/numbers/", "/numbers/bundle-line/", "/sources/", "/search/", "/intended-use/", "/modules/needle-path-and-depth/"]));
   });
 
   it.each(pages)("$path has language, title, description with C1, one main heading and levels in order", ({ html }) => {
@@ -57,8 +58,8 @@ describe("every page", () => {
   });
 
   it.each(pages)("$path weighs less than its budget", ({ path, html }) => {
-    // 30 KB with questions, 10 KB without; the number ledger is one long table of facts and may weigh what a page with questions does.
-    const budget = hasQuestions(html) || path === "/numbers/" ? 30 : 10;
+    // 30 KB with questions, 10 KB without; the ledger and the works cited are long tables of facts and may weigh what a page with questions does.
+    const budget = hasQuestions(html) || /^\/(numbers|sources)\//.test(path) ? 30 : 10;
     expect(gzipBytes(html)).toBeLessThan(budget * 1024);
   });
 });
@@ -165,13 +166,23 @@ describe("a question without a script", () => {
   });
 });
 
-describe("the ledger page", () => {
-  it("shows every entry with its source or the words that it has none", () => {
-    const html = pageAt("/numbers/").html;
-    const rows = html.match(/<li id="[a-z0-9-]+\.[a-z0-9-]+"[\s\S]*?<\/li>/g) ?? [];
-    expect(rows.length).toBeGreaterThanOrEqual(23);
-    const silent = rows.filter((row) => !/#[a-z]+-\d{4}[a-z]?"|not found|computed from|assumed|common practice|from memory|decided locally|read in|quoted/.test(row));
+describe("the ledger pages", () => {
+  const topics = pages.filter(({ path }) => /^\/numbers\/.+\/$/.test(path));
+  const rows = topics.flatMap(({ html }) => html.match(/<li id="[a-z0-9-]+\.[a-z0-9-]+"[\s\S]*?<\/li>/g) ?? []);
+
+  it("show every entry of the ledger", () => {
+    expect(rows.length).toBe(LEDGER.flatMap(({ entries }) => entries).length);
+    expect(rows.length).toBeGreaterThan(300);
+  });
+
+  it("show each with its source or the words that it has none", () => {
+    const silent = rows.filter((row) => !/\/sources\/#|not found|computed from|assumed|common practice|from memory|decided locally/.test(row));
     expect(silent).toEqual([]);
-    expect(textIn(html)).toContain("not found");
+  });
+
+  it("mark every value from memory, every adult value, and where a value is used", () => {
+    expect(rows.filter((row) => row.includes("from memory")).every((row) => row.includes("to be verified"))).toBe(true);
+    expect(rows.filter((row) => row.includes("C9 adult value")).length).toBe(LEDGER.flatMap(({ entries }) => entries).filter(({ population }) => population.adult).length);
+    expect(rows.find((row) => row.includes('id="junction-to-bundle.boys"'))).toMatch(/Questions: 10a, 10b, 10c, 10d[\s\S]*Shown in[\s\S]*Checked in/);
   });
 });
