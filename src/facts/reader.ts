@@ -64,8 +64,9 @@ export interface Pinned {
 const numbersOf = (value: ValueText): Pinned["number"] =>
   Object.fromEntries(Object.entries(value).map(([part, text]) => [part, Number(text)]));
 
-/** The revision that a pin such as `zone-width.8-10@1` names; throws a RangeError for a pin that the topic does not hold. */
-export const pinnedIn = (topic: TopicData, pin: string): Pinned => {
+const found = new WeakMap<TopicData, Map<string, Pinned>>();
+
+const search = (topic: TopicData, pin: string): Pinned => {
   const [key = "", number = ""] = pin.split("@");
   const entry = topic.entries.find((one) => one.key === key);
   const revision = entry?.revisions.find((one) => String(one.revision) === number);
@@ -73,4 +74,13 @@ export const pinnedIn = (topic: TopicData, pin: string): Pinned => {
   const value = revision.value ?? {};
   const { name, unit } = entry;
   return { key, entry: pin, revision: revision.revision, name, unit, value, number: numbersOf(value), source: revision.source, state: revision.state };
+};
+
+/** The revision that a pin such as `zone-width.8-10@1` names; throws a RangeError for a pin that the topic does not hold. */
+export const pinnedIn = (topic: TopicData, pin: string): Pinned => {
+  const held = found.get(topic) ?? new Map<string, Pinned>();
+  found.set(topic, held);
+  const known = held.get(pin) ?? search(topic, pin);
+  held.set(pin, known);
+  return known;
 };

@@ -1,5 +1,6 @@
-import { compare, decimal, type Decimal, decimalOf, subtract, toText, add, multiply } from "./decimal.ts";
-import { RECORD_PLACES } from "./tolerance.ts";
+import { add, compare, type Decimal, decimal, decimalOf, multiply, subtract } from "./decimal.ts";
+import { toGrid } from "./grid.ts";
+import { GRID_PER_UNIT, RECORD_PLACES } from "./tolerance.ts";
 
 export type Rounding = "nearest" | "down" | "up";
 
@@ -31,34 +32,51 @@ export const roundTo = (value: Decimal, step: Decimal, rounding: Rounding): Deci
   return compare(subtract(value, low), multiply(step, HALF)) < 0 ? low : high;
 };
 
+const MOST_VALUE = 1_000_000_000;
+const PLACES: number = String(GRID_PER_UNIT).length - 1;
+
+/** Whole millionths of a value: within a thousand million of anything they are exact in a double, and much faster than big integers. */
+const gridOf = (value: number): number => {
+  if (!(Math.abs(value) <= MOST_VALUE)) throw new RangeError(`value must be at most ${MOST_VALUE}, got ${value}`);
+  return toGrid(value);
+};
+
+/** Millionths as plain decimal text with at least the places asked for. */
+const gridText = (units: number, places: number): string => {
+  const digits = String(Math.abs(units)).padStart(PLACES + 1, "0");
+  let kept = PLACES;
+  while (kept > places && digits[digits.length - PLACES + kept - 1] === "0") kept -= 1;
+  const whole = digits.slice(0, -PLACES);
+  const fraction = digits.slice(-PLACES, digits.length - PLACES + kept);
+  return `${units < 0 ? "-" : ""}${whole}${fraction === "" ? "" : `.${fraction}`}`;
+};
+
+/** Decimals that a step shows: "0.5" has one. */
+const placesOf = (step: string): number => (step.includes(".") ? step.length - step.indexOf(".") - 1 : 0);
+
+const roundGrid = (units: number, step: number, rounding: Rounding): number => {
+  const low = Math.floor(units / step) * step;
+  if (low === units || rounding === "down") return low;
+  if (rounding === "up") return low + step;
+  return 2 * (units - low) < step ? low : low + step;
+};
+
 /** Text of a value as an ask wants it typed. */
 export const asAsked = (value: number, step: string, rounding: Rounding): string =>
-  toText(roundTo(exactOf(value), decimal(step), rounding));
-
-const trimTo = (value: Decimal, places: number): string => {
-  let { units, places: now } = value;
-  while (now > places && units % 10n === 0n) {
-    units /= 10n;
-    now -= 1;
-  }
-  return toText({ units, places: now });
-};
+  gridText(roundGrid(gridOf(value), gridOf(Number(step)), rounding), placesOf(step));
 
 /**
  * The accepted span of an ask: to the nearest, half a step on both sides of the rounded answer;
  * down or up, everything between the exact answer and its rounded value and nothing beyond it.
  */
 export const acceptedSpan = (value: number, step: string, rounding: Rounding): Span => {
-  const unit = decimal(step);
-  const exact = exactOf(value);
-  const rounded = roundTo(exact, unit, rounding);
-  if (rounding === "nearest") {
-    const half = multiply(unit, HALF);
-    const places = half.places;
-    return { from: trimTo(subtract(rounded, half), places), to: trimTo(add(rounded, half), places) };
-  }
-  const ends = rounding === "down" ? [rounded, exact] : [exact, rounded];
-  return { from: trimTo(ends[0] as Decimal, unit.places), to: trimTo(ends[1] as Decimal, unit.places) };
+  const unit = gridOf(Number(step));
+  const exact = gridOf(value);
+  const rounded = roundGrid(exact, unit, rounding);
+  const places = placesOf(step);
+  if (rounding === "nearest") return { from: gridText(rounded - unit / 2, places + 1), to: gridText(rounded + unit / 2, places + 1) };
+  const [from, to] = rounding === "down" ? [rounded, exact] : [exact, rounded];
+  return { from: gridText(from, places), to: gridText(to, places) };
 };
 
 /** True where the value lies in the span, ends included. */
