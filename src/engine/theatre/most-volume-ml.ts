@@ -1,13 +1,11 @@
-import { requireNumber, requirePositive } from "../quantity/require.ts";
+import { requirePositive } from "../quantity/require.ts";
+import { percentToMgPerMl } from "./percent-to-mg-per-ml.ts";
 
 export interface VolumeByWeight {
   readonly weightKg: number;
   readonly limitMgPerKg: number;
   readonly percent: number;
 }
-
-/** One per cent is one gram in 100 mL, ten milligrams in each. */
-const MG_PER_ML_IN_PERCENT = 10;
 
 /**
  * Greatest volume of a solution that stays within a limit by weight. Arithmetic for practice with the limit that a
@@ -22,6 +20,5 @@ const MG_PER_ML_IN_PERCENT = 10;
  */
 export const mostVolumeMl = ({ weightKg, limitMgPerKg, percent }: VolumeByWeight): number => {
   requirePositive({ weightKg, limitMgPerKg, percent });
-  requireNumber("percent", percent, { greatest: 100, greatestIncluded: true });
-  return (weightKg * limitMgPerKg) / (percent * MG_PER_ML_IN_PERCENT);
+  return (weightKg * limitMgPerKg) / percentToMgPerMl({ percent });
 };
