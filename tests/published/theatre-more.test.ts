@@ -12,7 +12,7 @@ import { percentToMgPerMl } from "../../src/engine/theatre/percent-to-mg-per-ml.
 import { repeatTime } from "../../src/engine/theatre/repeat-time.ts";
 import { sharedLimit } from "../../src/engine/theatre/shared-limit.ts";
 import { volumeForDoseMl } from "../../src/engine/theatre/volume-for-dose-ml.ts";
-import { type Calculator, examplesOf, placesOf } from "../support/calculators.ts";
+import { type Calculator, examplesOf, placesOf } from "../support/legal-calls.ts";
 
 const CALCULATORS: readonly Calculator[] = [
   { file: "theatre/clock-minutes", run: clockMinutes, legal: [{ from: "08:00", to: "09:15" }] },

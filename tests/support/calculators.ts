@@ -1,87 +1,96 @@
-import { textOf } from "./files.ts";
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
 
-/** One calculator with a legal call: what the loops over refusals and examples need to know of it. */
+/** One calculator with a legal call; `run` takes one object of options. */
 export interface Calculator {
-  /** Path of its file below `src/engine`, without the ending. */
+  /** Below src/engine. */
   readonly file: string;
-  readonly run: (...values: never[]) => unknown;
-  readonly legal: readonly unknown[];
-  /** Numbers of the call that may be negative, by their last key. */
-  readonly anySign?: readonly string[];
+  readonly run: (given: never) => unknown;
+  readonly legal: object;
 }
 
+export type Calculators = Readonly<Record<string, Calculator>>;
 type Path = readonly (string | number)[];
 
-/** A place of a legal call: the name that a refusal must say, and the call with another value there. */
-export interface Place {
-  readonly calculator: string;
-  readonly parameter: string;
-  readonly mayBeNegative: boolean;
-  readonly refusalOf: (value: unknown) => unknown;
-}
+const ENGINE = new URL("../../src/engine/", import.meta.url);
+const EXAMPLE = /@example (.+?) \/\/ => (.+)$/gm;
+const read = (file: string): string => readFileSync(new URL(file, ENGINE), "utf8");
 
-const pathsIn = (value: unknown, path: Path): Path[] => {
-  if (typeof value === "number" || typeof value === "string") return [path];
+const numbersIn = (value: unknown, path: Path = []): Path[] => {
+  if (typeof value === "number") return [path];
   if (value === null || typeof value !== "object") return [];
-  return Object.entries(value).flatMap(([key, part]) => pathsIn(part, [...path, Array.isArray(value) ? Number(key) : key]));
+  return Object.entries(value).flatMap(([key, part]) => numbersIn(part, [...path, Array.isArray(value) ? Number(key) : key]));
 };
 
-const withValue = (whole: unknown, path: Path, value: unknown): unknown => {
-  const [key, ...rest] = path;
+const withValue = (whole: unknown, [key, ...rest]: Path, value: unknown): unknown => {
   if (key === undefined) return value;
   const copy = structuredClone(whole) as Record<string | number, unknown>;
   copy[key] = withValue(copy[key], rest, value);
   return copy;
 };
 
-const thrownBy = (run: () => unknown): unknown => {
+const spoken = (path: Path): string => {
+  const last = path.findLastIndex((key) => typeof key === "string");
+  return `${path[last]}${path.slice(last + 1).map((place) => `[${place}]`).join("")}`;
+};
+
+const messageOf = (call: () => unknown): string => {
   try {
-    return { nothingThrown: run() };
+    return `nothing refused, came ${JSON.stringify(call())}`;
   } catch (error) {
-    return error;
+    return error instanceof RangeError ? error.message : `no RangeError: ${String(error)}`;
   }
 };
 
-/** Every number and text in the legal calls; a place in the list of arguments has no name, so any name will do there. */
-export const placesOf = (calculators: readonly Calculator[]): readonly Place[] =>
-  calculators.flatMap(({ file, run, legal, anySign = [] }) =>
-    pathsIn(legal, []).map((path) => {
-      const last = path.findLast((key) => typeof key === "string");
-      return {
-        calculator: file,
-        parameter: typeof last === "string" ? last : "",
-        mayBeNegative: anySign.includes(String(last)),
-        refusalOf: (value: unknown) => thrownBy(() => run(...(withValue(legal, path, value) as never[]))),
-      };
-    }),
-  );
+/** Every number of every legal call, one at a time, replaced by what is no number of that kind. */
+export const describeRefusals = (calculators: Calculators, signed: readonly string[] = []): void => {
+  const leaves = Object.entries(calculators).flatMap(([name, { run, legal }]) =>
+    numbersIn(legal).map((path) => ({ name, parameter: spoken(path), path, run, legal })));
+  describe("the guards", () => {
+    it("take the legal calls", () => {
+      expect(leaves.length).toBeGreaterThan(Object.keys(calculators).length);
+      for (const { run, legal } of Object.values(calculators)) expect(() => run(legal as never)).not.toThrow();
+    });
 
-/** Numbers as texts with the digits that an example prints; everything else stays as it is. */
+    it.each(leaves)("of $name refuse what is no number for $parameter, and say so", ({ name, parameter, path, run, legal }) => {
+      const below = signed.includes(`${name} ${parameter}`) ? [] : [-1];
+      for (const value of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, "5", ...below]) {
+        const message = messageOf(() => run(withValue(legal, path, value) as never));
+        expect(message).toContain(`${parameter} must be `);
+        expect(message.endsWith(`, got ${String(value)}`)).toBe(true);
+      }
+    });
+  });
+};
+
+/** Every number becomes a text with the digits that the example prints; everything else stays as it is. */
 const asPrinted = (value: unknown, digits: string[]): unknown => {
-  if (typeof value === "number") {
-    const shown = digits.shift() ?? "";
-    return value.toFixed(shown.includes(".") ? shown.length - shown.indexOf(".") - 1 : 0);
-  }
-  if (Array.isArray(value)) return value.map((part) => asPrinted(part, digits));
+  if (typeof value === "number") return value.toFixed((digits.shift() ?? "").split(".")[1]?.length ?? 0);
   if (value === null || typeof value !== "object") return value;
   return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, asPrinted(part, digits)]));
 };
 
-/** Numbers of a printed value outside its texts, in their order. */
-const numbersIn = (printed: string): string[] => printed.replace(/"[^"]*"/g, '""').match(/-?\d+(?:\.\d+)?/g) ?? [];
+/** Runs the example in the doc comment of each calculator; none of the room may be missing here and on the public face. */
+export const describeExamples = (room: string, calculators: Calculators): void => {
+  const names = Object.keys(calculators);
+  const evaluate = (code: string): unknown =>
+    new Function(...names, `return (${code});`)(...Object.values(calculators).map(({ run }) => run));
+  const examples = Object.entries(calculators).flatMap(([name, { file }]) =>
+    [...read(file).matchAll(EXAMPLE)].map(([, call = "", printed = ""]) => ({ name, call, printed })));
 
-export interface Example {
-  readonly call: string;
-  readonly printed: string;
-  readonly got: () => unknown;
-  readonly expected: () => unknown;
-}
+  describe("the examples in the doc comments", () => {
+    it(`stand at every calculator of ${room} that is not on the public face`, () => {
+      const face = read("index.ts");
+      const withExample = readdirSync(new URL(`${room}/`, ENGINE)).filter((file) => read(`${room}/${file}`).includes("@example"));
+      const others = withExample.map((file) => `${room}/${file}`).filter((file) => !face.includes(`"./${file}"`));
+      expect(Object.values(calculators).map(({ file }) => file).sort()).toEqual(others.sort());
+      expect(examples.map(({ name }) => name)).toEqual(names);
+    });
 
-/** The example lines in the comment of a calculator, ready to run. */
-export const examplesOf = ({ file, run }: Calculator): readonly Example[] =>
-  [...textOf(`src/engine/${file}.ts`).matchAll(/@example (\w+)(\(.+\)) \/\/ => (.+)$/gm)].map(([, name = "", call = "", printed = ""]) => ({
-    call: `${name}${call}`,
-    printed,
-    got: () => asPrinted(new Function(name, `return ${name}${call};`)(run), numbersIn(printed)),
-    expected: () => asPrinted(new Function(`return (${printed});`)(), numbersIn(printed)),
-  }));
+    it.each(examples)("$call gives $printed", ({ name, call, printed }) => {
+      expect(call.startsWith(`${name}({`)).toBe(true);
+      const digits = (): string[] => printed.match(/-?\d+(?:\.\d+)?/g) ?? [];
+      expect(asPrinted(evaluate(call), digits())).toEqual(asPrinted(evaluate(printed), digits()));
+    });
+  });
+};
