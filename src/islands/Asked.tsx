@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useId, useRef, useState } from "react";
+import { type KeyboardEvent, useId, useRef } from "react";
 import { unitText } from "../engine/quantity/format.ts";
 import type { ShownAsk, SumItem } from "../engine/question/item.ts";
 import { SAYS, type SumResponse } from "../engine/question/response.ts";
@@ -22,13 +22,13 @@ const sentenceFor = (problem: AskVerdict, ask: ShownAsk, words: Words): string =
 /** The question as it is asked: case, givens, number box, and the three answers that are not a number. */
 export const Asked = ({ item, words, problems, trouble, onAnswer }: AskedProps) => {
   const id = useId();
-  const [texts, setTexts] = useState<Readonly<Record<string, string>>>({});
-  const firstBox = useRef<HTMLInputElement>(null);
+  // Boxes keep their own text, so that a number typed before the page came alive is not lost.
+  const boxes = useRef<Record<string, HTMLInputElement | null>>({});
   const check = (): void => {
-    const typed = Object.fromEntries(item.asks.map((ask) => [ask.id, texts[ask.id] ?? ""]));
+    const typed = Object.fromEntries(item.asks.map((ask) => [ask.id, boxes.current[ask.id]?.value ?? ""]));
     const only = item.asks.length === 1 ? item.asks[0] : undefined;
     onAnswer(only ? { kind: "sum", text: typed[only.id] ?? "" } : { kind: "sum", texts: typed });
-    firstBox.current?.focus();
+    boxes.current[item.asks[0]?.id ?? ""]?.focus();
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === "Enter") check();
@@ -39,21 +39,21 @@ export const Asked = ({ item, words, problems, trouble, onAnswer }: AskedProps) 
       <Stem item={item} />
       <p className="question" id={`${id}-q`}>{item.question}</p>
       <div className="answer">
-        {item.asks.map((ask, index) => (
+        {item.asks.map((ask) => (
           <div className="field" key={ask.id}>
             <label htmlFor={`${id}-${ask.id}`}>{ask.label}</label>
             <div className="box">
               <input
                 id={`${id}-${ask.id}`}
-                ref={index === 0 ? firstBox : null}
+                ref={(box) => {
+                  boxes.current[ask.id] = box;
+                }}
                 type="text"
                 inputMode="decimal"
                 autoComplete="off"
                 enterKeyHint="done"
-                value={texts[ask.id] ?? ""}
                 aria-describedby={hasProblem ? `${id}-q ${id}-p` : `${id}-q`}
                 aria-invalid={problems.some((problem) => problem.ask === ask.id) || undefined}
-                onChange={(event) => setTexts({ ...texts, [ask.id]: event.target.value })}
                 onKeyDown={onKeyDown}
               />
               <span className="unit">{unitText(ask.unit)}</span>

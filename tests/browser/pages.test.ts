@@ -50,12 +50,18 @@ describe("every kind of page in a browser", () => {
   });
 });
 
+/** Pressing Enter does something only once the page is alive; what was typed before is kept. */
+const find = async (page: Page, words: string): Promise<void> => {
+  await page.getByLabel("Words to find").fill(words);
+  await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+  await page.keyboard.press("Enter");
+};
+
 describe("search", () => {
   it("finds a word of a module, and says how many pages have it", async () => {
     const { page, noise, requests, close } = await open("/search/");
     expect(requests.filter((address) => address.includes("pagefind"))).toEqual([]);
-    await page.getByLabel("Words to find").fill("junction");
-    await page.keyboard.press("Enter");
+    await find(page, "junction");
     await page.getByRole("link", { name: "Needle path and depth" }).waitFor();
     expect(await page.getByRole("status").textContent()).toMatch(/^\d+ pages? for “junction”$/);
     expect(noise).toEqual([]);
@@ -64,8 +70,7 @@ describe("search", () => {
 
   it("does not index a question or a value", async () => {
     const { page, close } = await open("/search/");
-    await page.getByLabel("Words to find").fill("“Cannot be told from this”");
-    await page.keyboard.press("Enter");
+    await find(page, "“Cannot be told from this”");
     await page.getByRole("status").filter({ hasText: "for" }).waitFor();
     expect(await page.locator(".hits mark", { hasText: "told" }).count()).toBe(0);
     await close();
