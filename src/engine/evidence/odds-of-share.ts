@@ -1,5 +1,9 @@
 import { requireNumber } from "../quantity/require.ts";
 
+export interface ShareOnly {
+  readonly share: number;
+}
+
 /**
  * Odds of a share: those with it to those without it.
  *
@@ -8,7 +12,7 @@ import { requireNumber } from "../quantity/require.ts";
  * @throws {RangeError} If the share is outside its range.
  * @example oddsOfShare({ share: 0.2 }) // => 0.25
  */
-export const oddsOfShare = ({ share }: { readonly share: number }): number => {
+export const oddsOfShare = ({ share }: ShareOnly): number => {
   requireNumber("share", share, { least: 0, leastIncluded: true, greatest: 1 });
   return share / (1 - share);
 };

@@ -1,5 +1,9 @@
 import { requireNotNegative } from "../quantity/require.ts";
 
+export interface OddsOnly {
+  readonly odds: number;
+}
+
 /**
  * Share that belongs to odds, odds ÷ (1 + odds).
  *
@@ -8,7 +12,7 @@ import { requireNotNegative } from "../quantity/require.ts";
  * @throws {RangeError} If the odds are negative or not finite.
  * @example shareOfOdds({ odds: 0.25 }) // => 0.2
  */
-export const shareOfOdds = ({ odds }: { readonly odds: number }): number => {
+export const shareOfOdds = ({ odds }: OddsOnly): number => {
   requireNotNegative({ odds });
   return odds / (1 + odds);
 };
