@@ -1,8 +1,9 @@
 import { drawItem } from "../engine/question/draw.ts";
 import { answerOf, type Explanation, explainItem, slipResponses } from "../engine/question/explain.ts";
-import type { AskSpec, Family, Givens, GivenSpec, Solution } from "../engine/question/family.ts";
+import type { Family } from "../engine/question/family.ts";
+import type { AskSpec, Givens, GivenSpec, Solution } from "../engine/question/family-head.ts";
 import { gradeItem } from "../engine/question/grade.ts";
-import type { SumItem } from "../engine/question/item.ts";
+import type { Item } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
 import type { SourceMark, Verdict } from "../engine/question/verdict.ts";
 import { requireNumber } from "../engine/quantity/require.ts";
@@ -29,7 +30,8 @@ export interface FamilyEntry {
 const entryOf = (versions: readonly Family[]): FamilyEntry => {
   const [newest] = versions;
   if (!newest) throw new RangeError("versions must hold at least one family, got none");
-  const { id, code, module, kind, version, firstWave, unsafe, objectives, sources, reads, givens, asks } = newest;
+  const { id, code, module, kind, version, firstWave, unsafe, objectives, sources, reads, givens } = newest;
+  const asks = newest.kind === "sum" ? newest.asks : [];
   return { id, code, module, kind, version, versions: versions.map((one) => one.version), firstWave, unsafe, objectives, sources, reads, givens, asks };
 };
 
@@ -61,7 +63,7 @@ export interface DrawOptions {
  * @throws {RangeError} If the family, version, seed or language is unknown.
  * @example draw("path-width", 7).seed // => "7"
  */
-export const draw = (familyId: string, seed: Seed, { version, language = "en" }: DrawOptions = {}): SumItem =>
+export const draw = (familyId: string, seed: Seed, { version, language = "en" }: DrawOptions = {}): Item =>
   drawItem(familyOf(familyId, version), { seed, language });
 
 /**
@@ -73,6 +75,7 @@ export const draw = (familyId: string, seed: Seed, { version, language = "en" }:
  */
 export const compute = (familyId: string, givens: Givens): Solution => {
   const family = familyOf(familyId);
+  if (family.kind !== "sum" && family.kind !== "range") throw new RangeError(`familyId must name a family of sums or ranges, got ${familyId}`);
   for (const [key, value] of Object.entries(givens)) requireNumber(key, value, { least: 0 });
   const missing = new Set<string>();
   const watched = new Proxy(givens, {
@@ -81,8 +84,8 @@ export const compute = (familyId: string, givens: Givens): Solution => {
       return Reflect.get(target, key) as unknown;
     },
   });
-  const solution = family.solve(watched);
-  if (missing.size === 0) return solution;
+  const solution = family.solve(watched, {});
+  if (missing.size === 0) return { ...solution };
   throw new RangeError(`givens must hold ${[...missing].join(", ")}, got ${Object.keys(givens).join(", ") || "none"}`);
 };
 
@@ -91,14 +94,14 @@ export const compute = (familyId: string, givens: Givens): Solution => {
  *
  * @example answerTo(draw("path-width", 7)).kind // => "sum"
  */
-export const answerTo = (item: SumItem): Response => answerOf(familyOf(item.family, item.version), item);
+export const answerTo = (item: Item): Response => answerOf(familyOf(item.family, item.version), item);
 
 /**
  * What each slip that applies to this item gives, typed as asked, and whether that would be unsafe; at least two.
  *
  * @example slipsOf(draw("path-width", 7)).length >= 2 // => true
  */
-export const slipsOf = (item: SumItem): readonly { readonly id: string; readonly response: Response; readonly unsafe: boolean }[] =>
+export const slipsOf = (item: Item): readonly { readonly id: string; readonly response: Response; readonly unsafe: boolean }[] =>
   slipResponses(familyOf(item.family, item.version), item).map((slip) => ({ ...slip, unsafe: grade(item, slip.response).verdict === "unsafe-side" }));
 
 /**
@@ -106,16 +109,16 @@ export const slipsOf = (item: SumItem): readonly { readonly id: string; readonly
  *
  * @example grade(draw("path-width", 7), { kind: "sum", text: "" }).reason // => "empty"
  */
-export const grade = (item: SumItem, response: Response): Verdict => gradeItem(familyOf(item.family, item.version), item, response);
+export const grade = (item: Item, response: Response): Verdict => gradeItem(familyOf(item.family, item.version), item, response);
 
 /**
  * The sentences after an answer: what happened, what moves the answer, when the answer would be right.
  *
  * @example explain(draw("path-width", 7), { kind: "sum", text: "1" }).moves.length // => 2
  */
-export const explain = (item: SumItem, response: Response): Explanation => {
+export const explain = (item: Item, response: Response): Explanation => {
   const family = familyOf(item.family, item.version);
-  return explainItem(family, item, gradeItem(family, item, response));
+  return explainItem(family, item, { response, verdict: gradeItem(family, item, response) });
 };
 
 /**
@@ -123,7 +126,7 @@ export const explain = (item: SumItem, response: Response): Explanation => {
  *
  * @example regrade(draw("path-width", 7), { kind: "sum", text: "1" }).changed // => false
  */
-export const regrade = (item: SumItem, response: Response): { readonly before: Verdict; readonly after: Verdict; readonly changed: boolean } => {
+export const regrade = (item: Item, response: Response): { readonly before: Verdict; readonly after: Verdict; readonly changed: boolean } => {
   const before = grade(item, response);
   const after = gradeItem(familyOf(item.family), item, response);
   return { before, after, changed: before.verdict !== after.verdict || before.slip !== after.slip };

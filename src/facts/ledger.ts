@@ -7,6 +7,7 @@ import cuff from "../../content/ledger/cuff.json" with { type: "json" };
 import discoid from "../../content/ledger/discoid.json" with { type: "json" };
 import growth from "../../content/ledger/growth.json" with { type: "json" };
 import jointPressure from "../../content/ledger/joint-pressure.json" with { type: "json" };
+import kneeModel from "../../content/ledger/knee-model.json" with { type: "json" };
 import kneeSize from "../../content/ledger/knee-size.json" with { type: "json" };
 import liquid from "../../content/ledger/liquid.json" with { type: "json" };
 import localAnaesthetic from "../../content/ledger/local-anaesthetic.json" with { type: "json" };
@@ -39,6 +40,7 @@ export const LEDGER: readonly TopicData[] = [
   meniscusSize,
   discoid,
   kneeSize,
+  kneeModel,
   tear,
   stitch,
   repairResult,

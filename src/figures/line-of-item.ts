@@ -1,11 +1,11 @@
-import type { SumItem } from "../engine/question/item.ts";
+import type { Item } from "../engine/question/item.ts";
 import { sumOnGrid } from "../engine/quantity/grid.ts";
 import type { LineModel } from "./line-model.ts";
 
 const LINE_KEYS = ["junctionToBundleMm", "freeEdgeToBundleMm"];
 
 /** The line that a question is about, from the givens that it prints; null for a question about something else. */
-export const lineOfItem = (item: SumItem, answered: boolean, yoursMm: readonly number[] = []): LineModel | null => {
+export const lineOfItem = (item: Item, answered: boolean, yoursMm: readonly number[] = []): LineModel | null => {
   const value = (key: string): number | undefined => {
     const given = item.givens.find((one) => one.key === key);
     return given && Number(given.text);

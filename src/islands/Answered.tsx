@@ -1,5 +1,5 @@
 import { type Ref, useMemo } from "react";
-import type { SumItem } from "../engine/question/item.ts";
+import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { lineFigure } from "../figures/line-figure.ts";
@@ -14,7 +14,7 @@ import { Stem } from "./Stem.tsx";
 import { Valued } from "./Valued.tsx";
 
 interface AnsweredProps {
-  readonly item: SumItem;
+  readonly item: Item;
   readonly graded: Graded;
   readonly words: Words;
   readonly headingRef: Ref<HTMLHeadingElement>;
@@ -22,14 +22,14 @@ interface AnsweredProps {
 
 const TONES: Readonly<Record<string, string>> = { right: "act", "unsafe-side": "stop" };
 
-const headingFor = (item: SumItem, { response, verdict }: Graded, words: Words): string => {
-  if (verdict.verdict === "right" && "says" in response) return filled(words.says.right, { said: item.says[response.says].toLowerCase() });
+const headingFor = (item: Item, { response, verdict }: Graded, words: Words): string => {
+  if (verdict.verdict === "right" && "says" in response && item.kind === "sum") return filled(words.says.right, { said: item.says[response.says].toLowerCase() });
   if (verdict.verdict === "safe-side" && !item.unsafe) return words.verdicts.off;
   return words.verdicts[verdict.verdict];
 };
 
 /** The line of the question with the learner's own depths on it; null for a question about something else. */
-const useLine = (item: SumItem, { verdict }: Graded) =>
+const useLine = (item: Item, { verdict }: Graded) =>
   useMemo(() => {
     const yours = verdict.parts.flatMap(({ value }) => (value === undefined ? [] : [Number(value)])).filter((depth) => depth > 0);
     const model = lineOfItem(item, true, yours);

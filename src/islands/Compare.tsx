@@ -1,13 +1,13 @@
 import { THIN_SPACE, withUnit } from "../engine/quantity/format.ts";
-import type { Compared } from "../engine/question/explain.ts";
-import type { SumItem } from "../engine/question/item.ts";
+import type { Item, SumItem } from "../engine/question/item.ts";
+import type { Compared } from "../engine/question/kind-rules.ts";
 import { filled, type Words } from "../facts/words.ts";
 import type { LinePlaces } from "../figures/line-model.ts";
 import type { Graded } from "./grading.ts";
 import { Valued } from "./Valued.tsx";
 
 interface CompareProps {
-  readonly item: SumItem;
+  readonly item: Item;
   readonly graded: Graded;
   readonly words: Words;
 }
@@ -30,8 +30,8 @@ const SaidInstead = ({ said, rows }: { readonly said: string; readonly rows: rea
   </>
 );
 
-/** What was answered, what the answer is, and what is accepted, side by side in one size. */
-export const Compare = ({ item, graded, words }: CompareProps) => {
+/** Numbers side by side in one size. */
+const CompareSum = ({ item, graded, words }: CompareProps & { readonly item: SumItem }) => {
   const { response, verdict, explanation } = graded;
   const many = item.asks.length > 1;
   const isNumber = verdict.acceptedSays === undefined;
@@ -50,6 +50,23 @@ export const Compare = ({ item, graded, words }: CompareProps) => {
     </>
   );
 };
+
+/** Parts of an answer that are words: yours and what is right, one under the other. */
+const CompareWords = ({ graded, words }: CompareProps) => (
+  <dl className="compare-words">
+    {graded.explanation.compare.map((part) => (
+      <div key={part.ask}>
+        {graded.explanation.compare.length > 1 ? <dt>{part.label}</dt> : null}
+        {part.yours === undefined || part.yours === part.answer ? null : <dd className="own"><b>{words.parts.yourPick}:</b> {part.yours}</dd>}
+        {graded.verdict.verdict === "right" && part.yours !== part.answer ? null : <dd><b>{words.parts.right}:</b> {part.answer}</dd>}
+      </div>
+    ))}
+  </dl>
+);
+
+/** What was answered, what the answer is, and what is accepted. */
+export const Compare = ({ item, ...rest }: CompareProps) =>
+  item.kind === "sum" ? <CompareSum item={item} {...rest} /> : <CompareWords item={item} {...rest} />;
 
 /** Where no depth is left: what the line needs, what it has, and what is missing. */
 export const Shortfall = ({ places, words }: { readonly places: LinePlaces; readonly words: Words }) => {

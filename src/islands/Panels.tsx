@@ -54,7 +54,9 @@ export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
       </section>
       <section>
         <h4>{words.card.moves}</h4>
-        {moves.length === 0 ? <p>{words.card.movesNone}</p> : (
+        {explanation.movesText.map((sentence) => <p key={sentence}><Valued text={sentence} /></p>)}
+        {moves.length === 0 && explanation.movesText.length === 0 ? <p>{words.card.movesNone}</p> : null}
+        {moves.length === 0 ? null : (
           <>
             <p>{isTwo ? words.card.movesLeadTwo : words.card.movesLead}</p>
             <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} />)}</dl>

@@ -1,4 +1,4 @@
-import type { SumItem } from "../engine/question/item.ts";
+import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { filled, wordsOf, type Words } from "../facts/words.ts";
 import { Answered } from "./Answered.tsx";
@@ -11,7 +11,7 @@ export interface Cite {
 }
 
 export interface CardProps {
-  readonly item: SumItem;
+  readonly item: Item;
   /** Names the place of this question on the site, so that the visit remembers it. */
   readonly place: string;
   /** How many of its kind the author asks for here. */
@@ -20,10 +20,10 @@ export interface CardProps {
 }
 
 /** Cautions that stand under a question; C8 is in its figure and C10 in its verdict. */
-const standing = (item: SumItem): readonly string[] => item.cautions.filter((id) => id !== "C8" && id !== "C10");
+const standing = (item: Item): readonly string[] => item.cautions.filter((id) => id !== "C8" && id !== "C10");
 
 /** Whose numbers these are, and the cautions that go with them. */
-const Origins = ({ item, cites, words }: { readonly item: SumItem; readonly cites: readonly Cite[]; readonly words: Words }) => (
+const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
   <div className="asksources">
     <p className="note">
       <b>{words.card.sources}:</b> {cites.map(({ text, path }, index) => <span key={path}>{index > 0 ? "; " : ""}<a href={path}>{text}</a></span>)}. {item.givens.some(({ from }) => from === "local") ? words.card.local : words.card.caseOwn}
@@ -39,7 +39,7 @@ export const QuestionCard = ({ item: first, place, count, cites }: CardProps) =>
   return (
     <div ref={cardRef} tabIndex={-1} className="card">
       <p className="kind">
-        <span>{item.asks.length > 1 ? words.card.kindTwo : words.card.kind}</span>
+        <span>{item.kind === "sum" && item.asks.length > 1 ? words.kinds.sumTwo : words.kinds[item.kind]}</span>
         {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}
       </p>
       {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={item.seed} item={item} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} onAnswer={(response) => void answer(response)} />}

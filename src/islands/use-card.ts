@@ -1,20 +1,20 @@
 import { type RefObject, useCallback, useEffect, useRef, useState } from "react";
-import type { SumItem } from "../engine/question/item.ts";
-import type { SumResponse } from "../engine/question/response.ts";
+import type { Item } from "../engine/question/item.ts";
+import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
 import { drawHere, type Graded, gradeHere } from "./grading.ts";
 import { newSeed } from "./new-seed.ts";
 import { forget, recall, remember } from "./store.ts";
 
 export interface Card {
-  readonly item: SumItem;
+  readonly item: Item;
   readonly graded: Graded | null;
   readonly problems: readonly AskVerdict[];
   /** True where the part that grades could not be fetched. */
   readonly isOffline: boolean;
   /** How many questions have been asked at this place, this one included. */
   readonly round: number;
-  readonly answer: (response: SumResponse) => Promise<void>;
+  readonly answer: (response: Response) => Promise<void>;
   readonly askAnother: () => Promise<void>;
   readonly askAgain: () => void;
   readonly headingRef: RefObject<HTMLHeadingElement | null>;
@@ -24,7 +24,7 @@ export interface Card {
 type Focus = "verdict" | "question" | null;
 
 /** Moves the focus to what has just changed: the verdict after an answer, the card after a new question. */
-const useFocus = (graded: Graded | null, item: SumItem) => {
+const useFocus = (graded: Graded | null, item: Item) => {
   const headingRef = useRef<HTMLHeadingElement>(null);
   const cardRef = useRef<HTMLDivElement>(null);
   const wanted = useRef<Focus>(null);
@@ -37,7 +37,7 @@ const useFocus = (graded: Graded | null, item: SumItem) => {
 };
 
 /** State of one question card: the question, its answer, and what this visit remembers of both. */
-export const useCard = (first: SumItem, place: string): Card => {
+export const useCard = (first: Item, place: string): Card => {
   const [item, setItem] = useState(first);
   const [graded, setGraded] = useState<Graded | null>(null);
   const [problems, setProblems] = useState<readonly AskVerdict[]>([]);
@@ -45,7 +45,7 @@ export const useCard = (first: SumItem, place: string): Card => {
   const [round, setRound] = useState(1);
   const { headingRef, cardRef, wanted } = useFocus(graded, item);
 
-  const show = useCallback(async (asked: SumItem, response: SumResponse): Promise<void> => {
+  const show = useCallback(async (asked: Item, response: Response): Promise<void> => {
     const next = await gradeHere(asked, response).catch(() => null);
     setOffline(next === null);
     if (next === null) return;
@@ -60,7 +60,7 @@ export const useCard = (first: SumItem, place: string): Card => {
   // What this visit answered here before comes back once the page is alive.
   useEffect(() => {
     const before = recall(place);
-    if (!before || before.family !== first.family || before.version !== first.version || before.response.kind !== "sum") return;
+    if (!before || before.family !== first.family || before.version !== first.version) return;
     const { seed, response } = before;
     drawHere(before.family, seed, first.language).then((asked) => show(asked, response)).catch(() => forget(place));
   }, [first, place, show]);

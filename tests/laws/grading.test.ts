@@ -4,7 +4,7 @@ import type { SumItem } from "../../src/engine/question/item.ts";
 
 /** An item of a family with givens of our choice: the givens are all that grading reads. */
 const itemWith = (family: string, values: Record<string, string>): SumItem => {
-  const item = draw(family, 1);
+  const item = draw(family, 1) as SumItem;
   return { ...item, about: { ...item.about, basis: "scan" }, givens: item.givens.map((given) => ({ ...given, text: values[given.key] ?? given.text })) };
 };
 

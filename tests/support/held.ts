@@ -1,4 +1,4 @@
-import type { SumItem } from "../../src/engine/question/item.ts";
+import type { Item } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
 
 /** How many items of a version are held for ever. */
@@ -14,11 +14,20 @@ export interface HeldItem {
 
 export type HeldFile = Readonly<Record<string, readonly HeldItem[]>>;
 
+/** Texts of the kind's own part: cards, things, options. */
+const ownTexts = (item: Item): readonly string[] => {
+  if (item.kind === "order") return item.cards.map(({ text }) => text);
+  if (item.kind === "tray") return item.things.map(({ text }) => text);
+  if (item.kind === "judge") return [...item.options, ...item.reasons].map(({ text }) => text);
+  if (item.kind === "name") return item.attributes.flatMap(({ text, options }) => [text, ...options.map((option) => option.text)]);
+  return item.kind === "count" ? item.classes.map(({ text }) => text) : [];
+};
+
 /** The part of an item that must not change within a version. */
-export const heldOf = (item: SumItem, answer: Response): HeldItem => ({
+export const heldOf = (item: Item, answer: Response): HeldItem => ({
   givens: Object.fromEntries(item.givens.map(({ key, text }) => [key, text])),
   about: item.about,
-  stem: [...item.stem, item.question].join(" "),
+  stem: [...item.stem, item.question, ...ownTexts(item)].join(" "),
   answer,
 });
 

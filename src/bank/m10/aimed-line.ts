@@ -1,5 +1,5 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
-import type { Draw, Givens, GivenSpec } from "../../engine/question/family.ts";
+import type { Draw, Givens, GivenSpec } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { greatestDepthMm, leastDepthMm } from "../../engine/repair/line-depths.ts";

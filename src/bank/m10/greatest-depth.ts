@@ -1,5 +1,6 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
-import type { Draw, SumFamily } from "../../engine/question/family.ts";
+import type { SumFamily } from "../../engine/question/family.ts";
+import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { bundleLine } from "../../facts/bundle-line.ts";
 import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, whoseDistance } from "./aimed-line.ts";

@@ -1,5 +1,6 @@
 import { compareOnGrid, sumOnGrid } from "../../engine/quantity/grid.ts";
-import type { Givens, Solution, SumFamily } from "../../engine/question/family.ts";
+import type { SumFamily } from "../../engine/question/family.ts";
+import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { gridSize, gridValue } from "../../engine/random/chance.ts";

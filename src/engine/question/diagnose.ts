@@ -1,6 +1,7 @@
 import { compare, type Decimal, decimal } from "../quantity/decimal.ts";
 import { acceptedSpan, asAsked, isInSpan } from "../quantity/round.ts";
-import { type AskSpec, type Draw, isSays, type Solution, type SumFamily } from "./family.ts";
+import type { SumFamily } from "./family.ts";
+import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 interface Diagnosis {

@@ -1,28 +1,26 @@
 import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
-import { type Draw, type GivenSpec, type Language, LANGUAGES, type SumFamily } from "./family.ts";
-import type { ShownGiven, SumItem } from "./item.ts";
-import { placesOf, type Say, sayFor } from "./say.ts";
-import { signature, typedAs } from "./solve.ts";
+import type { Family } from "./family.ts";
+import { type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-head.ts";
+import { signature } from "./grade.ts";
+import type { Item, ShownGiven } from "./item.ts";
+import { rulesOf } from "./kinds/rules.ts";
+import { placesOf, type Say, sayOf } from "./say.ts";
 
 /** A draw whose slips coincide is taken again from the next numbers of the same generator, at most this often. */
 const MOST_REDRAWS = 64;
 const LEAST_SLIPS = 2;
 
-/** True where the answer and all slips that apply would be typed differently, and at least two slips apply. */
-const isTellingApart = (family: SumFamily, draw: Draw): boolean => {
-  const seen = new Set([signature(typedAs(family, family.solve(draw.givens)))]);
-  let slips = 0;
-  for (const slip of family.slips) {
-    const gives = slip.gives(draw);
-    if (gives === null) continue;
-    const typed = signature(typedAs(family, gives));
-    if (seen.has(typed)) return false;
-    seen.add(typed);
-    slips += 1;
-  }
-  return slips >= LEAST_SLIPS;
+/** True where the answer and all slips that apply would be typed differently, at least two slips apply, and nothing is given away. */
+const isTellingApart = (family: Family, draw: Draw): boolean => {
+  const rules = rulesOf(family);
+  if (rules.isGivenAway?.(family, draw)) return false;
+  const slips = rules.slips(family, draw).map(({ response }) => signature(response));
+  const all = new Set([signature(rules.answer(family, draw)), ...slips]);
+  return slips.length >= LEAST_SLIPS && all.size === slips.length + 1;
 };
+
+const labelOf = (label: string | ((say: Say) => string), say: Say): string => (typeof label === "string" ? label : label(say));
 
 const shownGiven = (spec: GivenSpec, draw: Draw, label: string): ShownGiven => {
   const origin = draw.origins?.[spec.key];
@@ -42,15 +40,13 @@ const languageOf = (language: string): Language => {
   return known;
 };
 
-const labelOf = (label: string | ((say: Say) => string), say: Say): string => (typeof label === "string" ? label : label(say));
-
-const itemOf = (family: SumFamily, draw: Draw, { seed, language, wording }: { seed: string; language: Language; wording: number }): SumItem => {
+const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed: string; language: Language; wording: number }): Item => {
   const words = family.words[language];
-  const say = sayFor(family.givens, draw, family.solve(draw.givens));
+  const say = sayOf(family, draw);
   const stem = words.stems[wording % words.stems.length];
-  const { id, code, module, version, unsafe, objectives, cautions, sources, asks } = family;
-  return {
-    kind: "sum",
+  const { kind, id, code, module, version, unsafe, objectives, cautions, sources, givens } = family;
+  const head = {
+    kind,
     family: id,
     code,
     module,
@@ -65,14 +61,13 @@ const itemOf = (family: SumFamily, draw: Draw, { seed, language, wording }: { se
     cautions,
     sources,
     about: draw.about,
-    givens: family.givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
-    asks: asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: words.asks[ask.id] ?? ask.id })),
-    says: words.says,
+    givens: givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
   };
+  return { ...head, ...rulesOf(family).shown(family, draw, say) } as unknown as Item;
 };
 
 /** Draws one item of a family: the same family version, seed and language give the same item for ever. */
-export const drawItem = (family: SumFamily, { seed, language = "en" }: { seed: Seed; language?: string }): SumItem => {
+export const drawItem = (family: Family, { seed, language = "en" }: { seed: Seed; language?: string }): Item => {
   const text = seedText(seed);
   const chance = chanceFor(family.id, family.version, text);
   for (let redraw = 0; redraw <= MOST_REDRAWS; redraw += 1) {

@@ -1,99 +1,169 @@
-import type { Chance } from "../random/chance.ts";
-import type { Rounding } from "../quantity/round.ts";
 import type { UnitId } from "../quantity/units.ts";
-import type { SafeSide } from "./item.ts";
+import type { AskSpec, CommonWords, Draw, FamilyHead, Givens, Language, SlipSpec, Solution } from "./family-head.ts";
 import type { Says } from "./response.ts";
-import type { SourceMark } from "./verdict.ts";
 import type { Say } from "./say.ts";
 
-/** Languages that a family speaks; a second language is a second key of `words`. */
-export type Language = "en";
-export const LANGUAGES: readonly Language[] = ["en"];
-
-/** A number that the question states. The key ends in its unit; the grid is the precision shown. */
-export interface GivenSpec {
-  readonly key: string;
-  readonly unit: UnitId;
-  readonly least: number;
-  readonly greatest: number;
-  readonly step: number;
-}
-
-export interface AskSpec {
-  readonly id: string;
-  readonly unit: UnitId;
-  readonly roundTo: number;
-  readonly rounding: Rounding;
-  readonly safeSide: SafeSide;
-}
-
-export type Givens = Readonly<Record<string, number>>;
-
-/** What a draw decided: the displayed numbers, and in words everything else. */
-export interface Draw {
-  readonly givens: Givens;
-  readonly about: Readonly<Record<string, string>>;
-  /** Where each given comes from; a given that is not named is the case's own. */
-  readonly origins?: Readonly<Record<string, { readonly from: "study" | "local"; readonly entry?: string }>>;
-}
-
-/** The answer to given values, unrounded, by ask; or the answer that is not a number. */
-export type Solution = Readonly<Record<string, number>> | { readonly says: Says };
-
-export const isSays = (solution: Solution): solution is { readonly says: Says } => typeof solution["says"] === "string";
-
-/** A mistake that people make, as a formula. `null` where it does not apply to the draw. */
-export interface SlipSpec {
-  readonly id: string;
-  readonly gives: (draw: Draw) => Solution | null;
-}
-
-/** Sentences of a sum in one language, keyed by meaning. `Say` prints the values of the draw with their units. */
-export interface SumWords {
-  readonly title: string;
-  /** At least three wordings of the case; each gives its sentences in order. */
-  readonly stems: readonly ((say: Say) => readonly string[])[];
-  readonly question: string;
-  /** Label of each given; what stands behind a comma says whose number it is. */
-  readonly givens: Readonly<Record<string, string | ((say: Say) => string)>>;
+export interface SumWords extends CommonWords {
   readonly asks: Readonly<Record<string, string>>;
   readonly says: Readonly<Record<Says, string>>;
-  readonly slips: Readonly<Record<string, { readonly name: string; readonly because: (say: Say) => readonly string[] }>>;
-  readonly working: (say: Say) => readonly string[];
-  /** What was right, in one sentence, shown after a right answer. */
-  readonly right: (say: Say) => readonly string[];
-  /** Shown where no slip is named. */
-  readonly off: (say: Say) => readonly string[];
   /** One sentence for "When would you be right?": the given that would have to change, and to what. */
   readonly inverse: (say: Say, needed: { readonly key: string; readonly text: string }) => readonly string[];
-  /** Where the answer turns into another kind of answer: said in the same place where no single given can be solved for. */
-  readonly turns?: (say: Say) => readonly string[];
 }
 
+type Words<W> = Readonly<Record<Language, W>>;
+
 /** A family of sums: all that an author writes for one kind of question. */
-export interface SumFamily {
-  readonly kind: "sum";
-  readonly id: string;
-  readonly code: string;
-  readonly module: string;
-  /** 0 is a draft; from 1 the first items are held for ever. */
-  readonly version: number;
-  readonly firstWave: boolean;
-  readonly unsafe: boolean;
-  readonly objectives: readonly string[];
-  /** Ledger entries with the revision that this version reads. */
-  readonly reads: readonly string[];
-  readonly sources: readonly SourceMark[];
-  readonly cautions: readonly string[];
-  readonly givens: readonly GivenSpec[];
+export interface SumFamily extends FamilyHead<"sum"> {
   readonly asks: readonly AskSpec[];
-  readonly draw: (chance: Chance) => Draw;
-  readonly solve: (givens: Givens) => Solution;
+  readonly solve: (givens: Givens, about: Draw["about"]) => Solution;
   readonly slips: readonly SlipSpec[];
   /** The given that "When would you be right?" solves for; absent where none makes sense. */
   readonly inverseOf?: string;
-  readonly words: Readonly<Record<Language, SumWords>>;
+  readonly words: Words<SumWords>;
 }
 
-/** Families of every kind; further kinds join here. */
-export type Family = SumFamily;
+/** One card must stand before another; a critical edge is one that can hurt somebody when broken. */
+export interface EdgeSpec {
+  readonly before: string;
+  readonly after: string;
+  readonly critical?: true;
+}
+
+export interface OrderWords extends CommonWords {
+  readonly cards: Readonly<Record<string, string | ((say: Say) => string)>>;
+}
+
+/** A family of orders: cards and the edges between them; every order that breaks no edge is right. The draw's `shown` are the cards. */
+export interface OrderFamily extends FamilyHead<"order"> {
+  readonly edges: readonly EdgeSpec[];
+  /** A slip is an edge that people break, or a card put first. */
+  readonly slips: readonly { readonly id: string; readonly breaks: readonly [before: string, after: string] }[];
+  readonly words: Words<OrderWords>;
+}
+
+export interface Judgement {
+  readonly picks: string;
+  readonly reasons: readonly string[];
+}
+
+export interface JudgeWords extends CommonWords {
+  readonly options: Readonly<Record<string, string>>;
+  readonly reasons: Readonly<Record<string, string>>;
+}
+
+/** A family of judgements: a decision and the reasons for it. */
+export interface JudgeFamily extends FamilyHead<"judge"> {
+  readonly options: readonly string[];
+  readonly reasons: readonly string[];
+  readonly decide: (draw: Draw) => Judgement;
+  /** Decisions that could hurt somebody in this draw. */
+  readonly unsafeOptions?: (draw: Draw) => readonly string[];
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Judgement | null }[];
+  readonly words: Words<JudgeWords>;
+}
+
+export interface NameWords extends CommonWords {
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+/** A family of names: one pick for each attribute. */
+export interface NameFamily extends FamilyHead<"name"> {
+  readonly attributes: readonly { readonly id: string; readonly options: readonly string[] }[];
+  readonly truth: (draw: Draw) => Readonly<Record<string, string>>;
+  readonly isUnsafe?: (draw: Draw, picks: Readonly<Record<string, string>>) => boolean;
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Readonly<Record<string, string>> | null }[];
+  readonly words: Words<NameWords>;
+}
+
+export interface TrayWords extends CommonWords {
+  /** A thing as it lies there; the draw decides what is wrong with it. */
+  readonly thing: (say: Say, id: string) => string;
+  readonly nothing: string;
+}
+
+/** A family of trays: things, some of them faulty. The draw's `shown` are the things. */
+export interface TrayFamily extends FamilyHead<"tray"> {
+  readonly faults: (draw: Draw) => readonly string[];
+  /** Faults that must be found. */
+  readonly critical?: (draw: Draw) => readonly string[];
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => readonly string[] | null }[];
+  readonly words: Words<TrayWords>;
+}
+
+export interface CountWords extends CommonWords {
+  readonly classes: Readonly<Record<string, string>>;
+}
+
+/** A family of counts: what is missing (below 0) or too much (above 0) in each class. */
+export interface CountFamily extends FamilyHead<"count"> {
+  readonly classes: readonly string[];
+  readonly truth: (draw: Draw) => Readonly<Record<string, number>>;
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Readonly<Record<string, number>> | null }[];
+  readonly words: Words<CountWords>;
+}
+
+export interface Ends {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A family of ranges: the two ends between which the truth lies. */
+export interface RangeFamily extends FamilyHead<"range"> {
+  readonly unit: UnitId;
+  readonly roundTo: number;
+  readonly solve: (givens: Givens, about: Draw["about"]) => Ends;
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Ends | null }[];
+  readonly words: Words<CommonWords>;
+}
+
+/** A place in a figure that may be pointed at. */
+export interface RegionSpec {
+  readonly id: string;
+  readonly xMm: number;
+  readonly yMm: number;
+  readonly radiusMm: number;
+}
+
+export interface MarkWords extends CommonWords {
+  readonly targets: Readonly<Record<string, string>>;
+}
+
+/** A family of marks: targets to be found in a figure. */
+export interface MarkFamily extends FamilyHead<"mark"> {
+  readonly targets: (draw: Draw) => readonly string[];
+  /** Every place that can be chosen by list; the figure shows them numbered on request. */
+  readonly regions: (draw: Draw) => readonly RegionSpec[];
+  /** The region of each target. */
+  readonly truth: (draw: Draw) => Readonly<Record<string, string>>;
+  readonly critical?: readonly string[];
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Readonly<Record<string, string>> | null }[];
+  readonly words: Words<MarkWords>;
+}
+
+/** How a line lies in the model: what is right about it and what is broken. */
+export interface LineCheck {
+  readonly isRight: boolean;
+  readonly isUnsafe: boolean;
+  /** Share of what was asked that holds, 0 to 1. */
+  readonly score: number;
+  readonly slip?: string;
+}
+
+export interface PlacedLine {
+  readonly angleDeg: number;
+  readonly depthMm: number;
+}
+
+/** A family of lines: an angle and a depth in a figure. */
+export interface LineFamily extends FamilyHead<"line"> {
+  readonly angle: { readonly least: number; readonly greatest: number; readonly step: number };
+  readonly depth: { readonly least: number; readonly greatest: number; readonly step: number };
+  readonly check: (draw: Draw, line: PlacedLine) => LineCheck;
+  readonly answer: (draw: Draw) => PlacedLine;
+  readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => PlacedLine | null }[];
+  readonly words: Words<CommonWords>;
+}
+
+/** Families of every kind. */
+export type Family = SumFamily | OrderFamily | JudgeFamily | NameFamily | TrayFamily | CountFamily | RangeFamily | MarkFamily | LineFamily;

@@ -1,127 +1,27 @@
-import { compare, type Decimal, decimal, divide, multiply, toText, trimmed } from "../quantity/decimal.ts";
-import { parseQuantity } from "../quantity/parse.ts";
-import { exactOf, isInSpan, type Rounding, roundTo, type Span } from "../quantity/round.ts";
-import { siblings, UNITS } from "../quantity/units.ts";
-import { CONVERSION_PLACES } from "../quantity/tolerance.ts";
-import { slipOf } from "./diagnose.ts";
-import { type AskSpec, type Draw, isSays, type Solution, type SumFamily } from "./family.ts";
-import type { SumItem } from "./item.ts";
-import type { Response, SumResponse } from "./response.ts";
-import { sayFor } from "./say.ts";
-import { drawOf, spansOf } from "./solve.ts";
-import { type AskVerdict, firstOf, type Verdict, type VerdictCode } from "./verdict.ts";
+import type { Family } from "./family.ts";
+import type { Item } from "./item.ts";
+import { rulesOf } from "./kinds/rules.ts";
+import type { Response } from "./response.ts";
+import { sayOf } from "./say.ts";
+import type { Verdict } from "./verdict.ts";
 
-const ROUNDINGS: readonly Rounding[] = ["nearest", "down", "up"];
-const MOST_POWER = 3;
-const COARSER = 10;
+/** One text for a response, to tell whether two would look the same on paper. */
+export const signature = (response: Response): string => JSON.stringify(response);
 
-/** Text of one ask out of a response, or null where that part was left out. */
-const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | null => {
-  if ("text" in response) return only ? response.text : null;
-  return "texts" in response ? (response.texts[ask.id] ?? null) : null;
-};
-
-const readAsk = (response: SumResponse, ask: AskSpec, only: boolean): AskVerdict | Decimal => {
-  const text = textFor(response, ask, only);
-  if (text === null) return { ask: ask.id, verdict: "not-recognised", reason: "part-missing" };
-  const reading = parseQuantity(text, ask.unit);
-  if ("value" in reading) return reading.value;
-  const { reason, found } = reading;
-  return { ask: ask.id, verdict: "not-recognised", reason, ...(found === undefined ? {} : { found }) };
-};
-
-/** Beyond the accepted span against the safe side: above it where less is safe, below it where more is safe. */
-const isUnsafe = (value: Decimal, ask: AskSpec, span: Span): boolean => {
-  if (ask.safeSide === "down") return compare(value, decimal(span.to)) > 0;
-  return ask.safeSide === "up" && compare(value, decimal(span.from)) < 0;
-};
-
-const isPowerOfTen = (value: Decimal, span: Span): boolean => {
-  for (let power = 1; power <= MOST_POWER; power += 1) {
-    const smaller: Decimal = { units: value.units, places: value.places + power };
-    const larger: Decimal = { units: value.units * 10n ** BigInt(power), places: value.places };
-    if (isInSpan(smaller, span) || isInSpan(larger, span)) return true;
-  }
-  return false;
-};
-
-/** True where the value, read in another unit of its kind, is the answer. */
-const isOtherUnit = (value: Decimal, ask: AskSpec, span: Span): boolean =>
-  siblings(ask.unit).some((unit) => {
-    const inBase = multiply(value, decimal(UNITS[unit].size));
-    return isInSpan(divide(inBase, decimal(UNITS[ask.unit].size), CONVERSION_PLACES), span);
-  });
-
-/** True where the value is the exact answer rounded in another direction or one place too coarsely. */
-const isOtherRounding = (value: Decimal, exact: Decimal, step: number): boolean => {
-  const coarse = step < 1 && step * COARSER > 1 ? 1 : step * COARSER;
-  const steps = [decimal(String(step)), decimal(String(Number(coarse.toPrecision(1))))];
-  return steps.some((unit) => ROUNDINGS.some((rounding) => compare(value, roundTo(exact, unit, rounding)) === 0));
-};
-
-const codeFor = (value: Decimal, ask: AskSpec, { span, exact, unsafe }: { span: Span; exact: number; unsafe: boolean }): VerdictCode => {
-  if (isInSpan(value, span)) return "right";
-  if (unsafe && isUnsafe(value, ask, span)) return "unsafe-side";
-  if (value.units !== 0n && (isPowerOfTen(value, span) || isOtherUnit(value, ask, span))) return "unit-or-power";
-  return isOtherRounding(value, exactOf(exact), ask.roundTo) ? "rounding" : "safe-side";
-};
-
-const saysVerdict = (response: SumResponse, solution: Solution): VerdictCode =>
-  "says" in response && isSays(solution) && response.says === solution.says ? "right" : "safe-side";
-
-interface Marked {
-  readonly parts: readonly AskVerdict[];
-  readonly values: Readonly<Record<string, Decimal>>;
-}
-
-const markParts = (family: SumFamily, response: SumResponse, solution: Solution): Marked => {
-  const spans = spansOf(family, solution);
-  const values: Record<string, Decimal> = {};
-  const parts = family.asks.map((ask): AskVerdict => {
-    const value = readAsk(response, ask, family.asks.length === 1);
-    if ("ask" in value) return value;
-    values[ask.id] = value;
-    const shown = { ask: ask.id, value: toText(trimmed(value)) };
-    const span = spans[ask.id];
-    if (isSays(solution) || span === undefined) return { ...shown, verdict: family.unsafe ? "unsafe-side" : "safe-side" };
-    return { ...shown, verdict: codeFor(value, ask, { span, exact: solution[ask.id] as number, unsafe: family.unsafe }) };
-  });
-  return { parts, values };
-};
-
-const scoreOf = (parts: readonly AskVerdict[]): number =>
-  parts.length === 0 ? 0 : parts.filter((part) => part.verdict === "right").length / parts.length;
-
-/** An overall verdict is right only where every part is; otherwise the first of the others in the stated order. */
-const overall = (parts: readonly AskVerdict[]): VerdictCode => {
-  const codes = parts.map((part) => part.verdict);
-  const wrong = codes.filter((code) => code !== "right");
-  return wrong.length === 0 ? "right" : firstOf(wrong);
-};
-
-type Base = Pick<Verdict, "accepted" | "acceptedSays" | "working" | "cautions" | "sources">;
-
-const baseOf = (family: SumFamily, item: SumItem, { draw, solution }: { draw: Draw; solution: Solution }): Base => ({
-  accepted: spansOf(family, solution),
-  ...(isSays(solution) ? { acceptedSays: solution.says } : {}),
-  working: family.words.en.working(sayFor(family.givens, draw, solution)),
-  cautions: item.cautions,
-  sources: item.sources,
-});
-
-/** Grades one response to a sum. Never throws for what a learner typed. */
-export const gradeItem = (family: SumFamily, item: SumItem, response: Response): Verdict => {
-  const draw = drawOf(item);
-  const solution = family.solve(draw.givens);
-  const base = baseOf(family, item, { draw, solution });
-  if (response.kind !== "sum") return { ...base, verdict: "not-recognised", reason: "other-kind", score: 0, parts: [] };
-  const { parts, values } = "says" in response ? { parts: [], values: {} } : markParts(family, response, solution);
-  const verdict = "says" in response ? saysVerdict(response, solution) : overall(parts);
-  const score = "says" in response && verdict === "right" ? 1 : scoreOf(parts);
-  if (verdict === "right") return { ...base, verdict, score, parts };
-  const reason = parts.find((part) => part.verdict === "not-recognised")?.reason;
-  if (verdict === "not-recognised") return { ...base, verdict, score: 0, parts, ...(reason ? { reason } : {}) };
-  const slip = slipOf({ family, draw, response, values });
-  const cautions = verdict === "unsafe-side" ? [...item.cautions, "C10"] : item.cautions;
-  return { ...base, verdict, score, parts, cautions, ...(slip ? { slip } : {}) };
+/** Grades one response to a question of any kind. Never throws for what a learner typed. */
+export const gradeItem = (family: Family, item: Item, response: Response): Verdict => {
+  const rules = rulesOf(family);
+  const draw = rules.drawOf(item);
+  const { slip: shown, accepted = {}, ...marked } = rules.mark(family, draw, response);
+  const isCounted = marked.verdict !== "right" && marked.verdict !== "not-recognised";
+  const exact = isCounted ? rules.slips(family, draw).find((slip) => signature(slip.response) === signature(response))?.id : undefined;
+  const slip = isCounted ? (exact ?? shown) : undefined;
+  return {
+    ...marked,
+    accepted,
+    ...(slip === undefined ? {} : { slip }),
+    working: family.words.en.working(sayOf(family, draw)),
+    cautions: marked.verdict === "unsafe-side" ? [...item.cautions, "C10"] : item.cautions,
+    sources: item.sources,
+  };
 };

@@ -1,8 +1,8 @@
 import { ROOT_TOLERANCE } from "../quantity/tolerance.ts";
-import { type Givens, isSays, type SumFamily } from "./family.ts";
+import type { SumFamily } from "./family.ts";
+import { type Draw, isSays } from "./family-head.ts";
 
 interface Target {
-  readonly givens: Givens;
   readonly key: string;
   readonly ask: string;
   readonly value: number;
@@ -11,9 +11,9 @@ interface Target {
 const MOST_STEPS = 60;
 
 /** The value of one given at which the learner's answer would be right; `null` where there is none above 0. Secant steps. */
-export const inverseGiven = (family: SumFamily, { givens, key, ask, value }: Target): number | null => {
+export const inverseGiven = (family: SumFamily, { givens, about }: Draw, { key, ask, value }: Target): number | null => {
   const gap = (given: number): number => {
-    const solution = family.solve({ ...givens, [key]: given });
+    const solution = family.solve({ ...givens, [key]: given }, about);
     return isSays(solution) ? Number.NaN : (solution[ask] as number) - value;
   };
   let before = givens[key] as number;

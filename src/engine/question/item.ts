@@ -46,12 +46,12 @@ export interface ItemHead<K extends Kind> {
   readonly question: string;
   readonly cautions: readonly string[];
   readonly sources: readonly SourceMark[];
+  readonly givens: readonly ShownGiven[];
   /** Everything else that the draw decided: child, side, whose mean. Plain words, for pictures and sentences. */
   readonly about: Readonly<Record<string, string>>;
 }
 
 export interface SumItem extends ItemHead<"sum"> {
-  readonly givens: readonly ShownGiven[];
   readonly asks: readonly ShownAsk[];
   /** How the three answers that are not a number read for this question. */
   readonly says: Readonly<Record<"none" | "cannot-be-told" | "ask-locally", string>>;
@@ -62,15 +62,20 @@ export interface Option {
   readonly text: string;
 }
 
-export interface RangeItem extends ItemHead<"range"> { readonly givens: readonly ShownGiven[]; readonly unit: UnitId }
+export interface RangeItem extends ItemHead<"range"> { readonly unit: UnitId; readonly roundTo: string }
 export interface MarkItem extends ItemHead<"mark"> { readonly targets: readonly Option[] }
-export interface LineItem extends ItemHead<"line"> { readonly givens: readonly ShownGiven[] }
+export interface LineItem extends ItemHead<"line"> { readonly angle: LineGrid; readonly depth: LineGrid }
 export interface OrderItem extends ItemHead<"order"> { readonly cards: readonly Option[] }
-export interface TrayItem extends ItemHead<"tray"> { readonly things: readonly Option[] }
+export interface TrayItem extends ItemHead<"tray"> { readonly things: readonly Option[]; readonly nothing: string }
 export interface NameItem extends ItemHead<"name"> { readonly attributes: readonly (Option & { readonly options: readonly Option[] })[] }
 export interface CountItem extends ItemHead<"count"> { readonly classes: readonly Option[] }
 export interface JudgeItem extends ItemHead<"judge"> { readonly options: readonly Option[]; readonly reasons: readonly Option[] }
-export interface ChainItem extends ItemHead<"chain"> { readonly steps: readonly Exclude<Item, ChainItem>[] }
+
+export interface LineGrid {
+  readonly least: string;
+  readonly greatest: string;
+  readonly step: string;
+}
 
 /** One drawn question: plain JSON, all that the page shows, never the answer. */
-export type Item = SumItem | RangeItem | MarkItem | LineItem | OrderItem | TrayItem | NameItem | CountItem | JudgeItem | ChainItem;
+export type Item = SumItem | RangeItem | MarkItem | LineItem | OrderItem | TrayItem | NameItem | CountItem | JudgeItem;

@@ -1,6 +1,7 @@
 import { numberText, withUnit } from "../quantity/format.ts";
 import type { UnitId } from "../quantity/units.ts";
-import type { Draw, GivenSpec, Solution } from "./family.ts";
+import type { Family } from "./family.ts";
+import type { Draw, GivenSpec, Solution } from "./family-head.ts";
 
 /** Prints the values of one draw inside sentences. */
 export interface Say {
@@ -44,3 +45,7 @@ export const sayFor = (specs: readonly GivenSpec[], draw: Draw, answer: Solution
     answer,
   };
 };
+
+/** A printer for one draw of a family. */
+export const sayOf = (family: Family, draw: Draw): Say =>
+  sayFor(family.givens, draw, family.kind === "sum" ? family.solve(draw.givens, draw.about) : {});

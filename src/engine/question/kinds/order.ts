@@ -1,0 +1,76 @@
+import type { EdgeSpec, OrderFamily } from "../family.ts";
+import type { Draw } from "../family-head.ts";
+import type { OrderItem } from "../item.ts";
+import { type KindRules, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
+import type { OrderResponse } from "../response.ts";
+import type { Say } from "../say.ts";
+
+/** Edges between cards that are shown. */
+const edgesOf = (family: OrderFamily, draw: Draw): readonly EdgeSpec[] => {
+  const shown = new Set(draw.shown);
+  return family.edges.filter(({ before, after }) => shown.has(before) && shown.has(after));
+};
+
+const isBroken = (cards: readonly string[], { before, after }: Pick<EdgeSpec, "before" | "after">): boolean => cards.indexOf(before) > cards.indexOf(after);
+
+/** One order that breaks no edge: of the cards that may come next, the one listed first in the family's edges. */
+const legalOrder = (family: OrderFamily, draw: Draw): string[] => {
+  const edges = edgesOf(family, draw);
+  const rank = [...new Set(family.edges.flatMap(({ before, after }) => [before, after]))];
+  const rest = [...(draw.shown ?? [])].sort((first, second) => rank.indexOf(first) - rank.indexOf(second));
+  const order: string[] = [];
+  while (rest.length > 0) {
+    const next = rest.findIndex((card) => edges.every(({ before, after }) => after !== card || !rest.includes(before)));
+    if (next < 0) throw new RangeError(`edges of ${family.id} must not run in a circle, got ${rest.join(", ")}`);
+    order.push(...rest.splice(next, 1));
+  }
+  return order;
+};
+
+/** The right order with one edge broken: the later card moved to just before the earlier one. */
+const withBroken = (order: readonly string[], [before, after]: readonly [string, string]): string[] => {
+  const rest = order.filter((card) => card !== after);
+  rest.splice(rest.indexOf(before), 0, after);
+  return rest;
+};
+
+const slipsOf = (family: OrderFamily, draw: Draw) => {
+  const order = legalOrder(family, draw);
+  return family.slips
+    .filter(({ breaks }) => breaks.every((card) => order.includes(card)))
+    .map(({ id, breaks }) => ({ id, response: { kind: "order", cards: withBroken(order, breaks) } as OrderResponse }));
+};
+
+const isWhole = (cards: readonly string[], shown: readonly string[]): boolean =>
+  cards.length === shown.length && new Set(cards).size === cards.length && cards.every((card) => shown.includes(card));
+
+const textOf = (item: OrderItem, cards: readonly string[]): string =>
+  cards.map((id) => item.cards.find((card) => card.id === id)?.text ?? id).join(" · ");
+
+const cardText = (family: OrderFamily, id: string, say: Say): string => {
+  const text = family.words.en.cards[id] ?? id;
+  return typeof text === "string" ? text : text(say);
+};
+
+/** Orders: any order that breaks no edge is right, and a broken critical edge is unsafe. */
+export const orderRules: KindRules<OrderFamily, OrderItem> = {
+  drawOf: (item) => ({ ...plainDraw(item), shown: item.cards.map(({ id }) => id) }),
+  answer: (family, draw) => ({ kind: "order", cards: legalOrder(family, draw) }),
+  slips: slipsOf,
+  mark: (family, draw, response) => {
+    if (response.kind !== "order" || !isWhole(response.cards, draw.shown ?? [])) return OTHER_KIND;
+    const edges = edgesOf(family, draw);
+    const broken = edges.filter((edge) => isBroken(response.cards, edge));
+    if (broken.length === 0) return { verdict: "right", score: 1, parts: [] };
+    const slip = family.slips.find(({ breaks: [before, after] }) => response.cards.includes(before) && response.cards.includes(after) && isBroken(response.cards, { before, after }));
+    const isUnsafe = family.unsafe && broken.some(({ critical }) => critical);
+    return { verdict: partly(isUnsafe), score: 1 - broken.length / edges.length, parts: [], ...(slip ? { slip: slip.id } : {}) };
+  },
+  shown: (family, draw, say) => ({ cards: (draw.shown ?? []).map((id) => ({ id, text: cardText(family, id, say) })) }),
+  compare: (family, item, { response }) => {
+    const answer = textOf(item, legalOrder(family, orderRules.drawOf(item)));
+    const yours = response.kind === "order" ? { yours: textOf(item, response.cards) } : {};
+    return [{ ask: "cards", label: "order", ...yours, answer, accepted: answer }];
+  },
+  isGivenAway: (family, draw) => edgesOf(family, draw).every((edge) => !isBroken(draw.shown ?? [], edge)),
+};

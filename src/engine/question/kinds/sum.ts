@@ -1,0 +1,51 @@
+import { numberText, withUnit } from "../../quantity/format.ts";
+import type { SumFamily } from "../family.ts";
+import { isSays, type Solution } from "../family-head.ts";
+import type { ShownAsk, SumItem } from "../item.ts";
+import { type Compared, type KindRules, plainDraw } from "../kind-rules.ts";
+import { markSum } from "../mark-sum.ts";
+import { placesOf } from "../say.ts";
+import { typedAs } from "../solve.ts";
+import type { Verdict } from "../verdict.ts";
+
+const answerTexts = (family: SumFamily, solution: Solution): Readonly<Record<string, string>> => {
+  const typed = typedAs(family, solution);
+  if ("text" in typed) return { [family.asks[0]?.id ?? ""]: typed.text };
+  return "texts" in typed ? typed.texts : {};
+};
+
+/** The exact answer is printed where its digits fit the grid of the givens; the rounded one elsewhere. */
+const shownAnswer = (family: SumFamily, solution: Solution, id: string): string => {
+  if (isSays(solution)) return "";
+  const places = Math.max(...family.givens.map(({ step }) => placesOf(step)));
+  const exact = solution[id] as number;
+  const fits = Number(exact.toFixed(places)) === Number(exact.toFixed(6));
+  return fits ? numberText(exact, places) : (answerTexts(family, solution)[id] ?? "");
+};
+
+const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: ShownAsk; verdict: Verdict }): Compared => {
+  const draw = plainDraw(item);
+  const solution = family.solve(draw.givens, draw.about);
+  const span = verdict.accepted[ask.id];
+  const yours = verdict.parts.find((part) => part.ask === ask.id)?.value;
+  const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
+  const range = span === undefined ? said : `${span.from} to ${withUnit(span.to, ask.unit)}`;
+  const accepted = span !== undefined && span.from === span.to ? withUnit(span.from, ask.unit) : range;
+  return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
+};
+
+/** Sums: one number or several, or one of the three answers that are not a number. */
+export const sumRules: KindRules<SumFamily, SumItem> = {
+  drawOf: plainDraw,
+  answer: (family, draw) => typedAs(family, family.solve(draw.givens, draw.about)),
+  slips: (family, draw) => family.slips.flatMap((slip) => {
+    const gives = slip.gives(draw);
+    return gives === null ? [] : [{ id: slip.id, response: typedAs(family, gives) }];
+  }),
+  mark: markSum,
+  shown: (family) => ({
+    asks: family.asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: family.words.en.asks[ask.id] ?? ask.id })),
+    says: family.words.en.says,
+  }),
+  compare: (family, item, { verdict }) => item.asks.map((ask) => compareAsk(family, item, { ask, verdict })),
+};

@@ -1,0 +1,79 @@
+import { type ReactNode, useId, useRef } from "react";
+import type { JudgeItem, NameItem, Option, TrayItem } from "../engine/question/item.ts";
+import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
+
+/** Names of the boxes that are ticked in a part of the page. */
+const ticked = (root: HTMLElement | null, name: string): readonly string[] =>
+  [...(root?.querySelectorAll<HTMLInputElement>("input:checked") ?? [])].filter((box) => box.name === name).map(({ value }) => value);
+
+interface ChoicesProps {
+  readonly legend: string;
+  readonly type: "radio" | "checkbox";
+  readonly name: string;
+  readonly options: readonly Option[];
+  readonly description?: string;
+  readonly invalid?: true | undefined;
+}
+
+/** A set of choices under its own heading. */
+const Choices = ({ legend, type, name, options, description, invalid }: ChoicesProps) => (
+  <fieldset className="choices" aria-describedby={description} aria-invalid={invalid}>
+    <legend>{legend}</legend>
+    {options.map(({ id, text }) => (
+      <label className="choice" key={id}>
+        <input type={type} name={name} value={id} />
+        <span>{text}</span>
+      </label>
+    ))}
+  </fieldset>
+);
+
+const CheckRow = ({ text, onCheck, children }: { readonly text: string; readonly onCheck: () => void; readonly children?: ReactNode }) => (
+  <div className="btns needs-script"><button type="button" className="main" onClick={onCheck}>{text}</button>{children}</div>
+);
+
+/** A decision and the reasons for it. */
+export const AskedJudge = ({ item, words, onAnswer, ...rest }: AskedPart<JudgeItem>) => {
+  const id = useId();
+  const root = useRef<HTMLDivElement>(null);
+  const check = (): void => onAnswer({ kind: "judge", picks: ticked(root.current, `${id}-picks`)[0] ?? "", reasons: ticked(root.current, `${id}-reasons`) });
+  return (
+    <div ref={root}>
+      <Choices legend={words.parts.decision} type="radio" name={`${id}-picks`} options={item.options} description={describedBy(rest)} invalid={isInvalid(rest.problems, "picks")} />
+      <Choices legend={words.parts.reasons} type="checkbox" name={`${id}-reasons`} options={item.reasons} />
+      <CheckRow text={words.card.check} onCheck={check} />
+    </div>
+  );
+};
+
+/** One pick for each attribute. */
+export const AskedName = ({ item, words, onAnswer, ...rest }: AskedPart<NameItem>) => {
+  const id = useId();
+  const root = useRef<HTMLDivElement>(null);
+  const check = (): void => {
+    const picks = item.attributes.map((attribute) => [attribute.id, ticked(root.current, `${id}-${attribute.id}`)[0] ?? ""] as const);
+    onAnswer({ kind: "name", picks: Object.fromEntries(picks) });
+  };
+  return (
+    <div ref={root}>
+      {item.attributes.map((attribute) => (
+        <Choices key={attribute.id} legend={attribute.text} type="radio" name={`${id}-${attribute.id}`} options={attribute.options} description={describedBy(rest)} invalid={isInvalid(rest.problems, attribute.id)} />
+      ))}
+      <CheckRow text={words.card.check} onCheck={check} />
+    </div>
+  );
+};
+
+/** Things of which the faulty ones are ticked. */
+export const AskedTray = ({ item, words, onAnswer, ...rest }: AskedPart<TrayItem>) => {
+  const id = useId();
+  const root = useRef<HTMLDivElement>(null);
+  return (
+    <div ref={root}>
+      <Choices legend={item.question} type="checkbox" name={`${id}-found`} options={item.things} description={describedBy(rest)} />
+      <CheckRow text={words.card.check} onCheck={() => onAnswer({ kind: "tray", found: ticked(root.current, `${id}-found`) })}>
+        <button type="button" className="quiet" onClick={() => onAnswer({ kind: "tray", found: [] })}>{item.nothing}</button>
+      </CheckRow>
+    </div>
+  );
+};
