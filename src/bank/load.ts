@@ -1,12 +1,22 @@
 import type { Family } from "../engine/question/family.ts";
+import type { Loaders } from "./loaders.ts";
+import { LOAD_DX } from "./dx/load.ts";
+import { LOAD_M01 } from "./m01/load.ts";
+import { LOAD_M02 } from "./m02/load.ts";
+import { LOAD_M03 } from "./m03/load.ts";
+import { LOAD_M04 } from "./m04/load.ts";
+import { LOAD_M05 } from "./m05/load.ts";
+import { LOAD_M06 } from "./m06/load.ts";
+import { LOAD_M07 } from "./m07/load.ts";
+import { LOAD_M08 } from "./m08/load.ts";
+import { LOAD_M09 } from "./m09/load.ts";
+import { LOAD_M10 } from "./m10/load.ts";
+import { LOAD_M11 } from "./m11/load.ts";
+import { LOAD_M12 } from "./m12/load.ts";
+import { LOAD_M13 } from "./m13/load.ts";
+import { LOAD_M14 } from "./m14/load.ts";
 
-/** One chunk a family, fetched when a question of it is first worked on. */
-const LOADERS: Readonly<Record<string, () => Promise<Family>>> = {
-  "path-width": async () => (await import("./m10/path-width.ts")).pathWidth,
-  "least-depth": async () => (await import("./m10/least-depth.ts")).leastDepth,
-  "greatest-depth": async () => (await import("./m10/greatest-depth.ts")).greatestDepth,
-  window: async () => (await import("./m10/window.ts")).depthWindow,
-};
+const LOADERS: Loaders = { ...LOAD_M01, ...LOAD_M02, ...LOAD_M03, ...LOAD_M04, ...LOAD_M05, ...LOAD_M06, ...LOAD_M07, ...LOAD_M08, ...LOAD_M09, ...LOAD_M10, ...LOAD_M11, ...LOAD_M12, ...LOAD_M13, ...LOAD_M14, ...LOAD_DX };
 
 /** The newest version of a family by its id; rejects with a RangeError for an id that is not listed. */
 export const loadFamily = async (id: string): Promise<Family> => {
