@@ -23,12 +23,12 @@ export interface KneeChoice {
   readonly capsuleMm: number;
 }
 
-const valueOf = ({ entry, number: { value } }: Pinned): number => {
+const singleOf = ({ entry, number: { value } }: Pinned): number => {
   if (value === undefined) throw new RangeError(`pin must hold a single value, got ${entry}`);
   return value;
 };
 
-const sizeOf = (key: string): number => valueOf(kneeModel(`${key}@1`));
+const sizeOf = (key: string): number => singleOf(kneeModel(`${key}@1`));
 const reference = (key: string): number => sizeOf(`${key}.reference`);
 const isGrown = (band: KneeBand): boolean => band === "11-13" || band === "14-16";
 
@@ -37,15 +37,15 @@ export const ADULT_CAPSULE_MM: number = sizeOf("capsule-wall.adult");
 
 const ARTERY_RADIUS: Readonly<Record<KneeBand, () => number>> = {
   "2-4": () => sizeOf("artery-radius.2-4"),
-  "5-7": () => valueOf(pinnedIn(structure, "artery-radius.5-7@1")),
-  "8-10": () => valueOf(pinnedIn(structure, "artery-radius.8-10@1")),
-  "11-13": () => valueOf(pinnedIn(structure, "artery-radius.11-13@1")),
-  "14-16": () => valueOf(pinnedIn(structure, "artery-radius.14-16@1")),
+  "5-7": () => singleOf(pinnedIn(structure, "artery-radius.5-7@1")),
+  "8-10": () => singleOf(pinnedIn(structure, "artery-radius.8-10@1")),
+  "11-13": () => singleOf(pinnedIn(structure, "artery-radius.11-13@1")),
+  "14-16": () => singleOf(pinnedIn(structure, "artery-radius.14-16@1")),
 };
 
 const peronealRadiusMm = (band: KneeBand): number => {
   if (band === "14-16") return sizeOf("peroneal-radius.14-16");
-  return valueOf(pinnedIn(structure, band === "2-4" || band === "5-7" ? "peroneal-radius.under-8@1" : "peroneal-radius.8-14@1"));
+  return singleOf(pinnedIn(structure, band === "2-4" || band === "5-7" ? "peroneal-radius.under-8@1" : "peroneal-radius.8-14@1"));
 };
 
 const gapMm = ({ band, sex }: KneeChoice): number => {
@@ -136,12 +136,14 @@ export const kneeSizes = (choice: KneeChoice): KneeSizes => {
   };
 };
 
-/** Spreads of an age band: the tendon's as published for the zone width (below 5 years that of 5–7), the gap's as a share of its mean. */
+const zoneSdMm = (band: KneeBand): number => pinnedIn(zone, `zone-width.${band === "2-4" ? "5-7" : band}@1`).number.sd ?? Number.NaN;
+
+/** Spreads of an age band: the tendon's so that the zone spreads as published (below 5 years as at 5–7), the gap's as a share of its mean. */
 export const kneeSpreads = (choice: KneeChoice): KneeSpreads => {
   const { band } = choice;
   const scale = sizeOf(`scale.${band}`);
   return {
-    tendonAlongRimMm: pinnedIn(zone, `zone-width.${band === "2-4" ? "5-7" : band}@1`).number.sd ?? Number.NaN,
+    tendonAlongRimMm: sizeOf("tendon-spread.factor") * zoneSdMm(band),
     arteryGapMm: sizeOf("artery-gap-spread.share") * gapMm(choice),
     peronealSideMm: reference("peroneal-side-spread") * scale,
     peronealDepthMm: reference("peroneal-depth-spread") * scale,
