@@ -84,9 +84,14 @@ export const compute = (familyId: string, givens: Givens): Solution => {
       return Reflect.get(target, key) as unknown;
     },
   });
-  const solution = family.solve(watched, {});
-  if (missing.size === 0) return { ...solution };
-  throw new RangeError(`givens must hold ${[...missing].join(", ")}, got ${Object.keys(givens).join(", ") || "none"}`);
+  const whole = (): RangeError => new RangeError(`givens must hold ${[...missing].join(", ")}, got ${Object.keys(givens).join(", ") || "none"}`);
+  try {
+    const solution = family.solve(watched, {});
+    if (missing.size === 0) return { ...solution };
+  } catch (error) {
+    if (missing.size === 0) throw error;
+  }
+  throw whole();
 };
 
 /**

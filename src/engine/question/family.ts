@@ -17,6 +17,8 @@ export interface SumFamily extends FamilyHead<"sum"> {
   readonly asks: readonly AskSpec[];
   readonly solve: (givens: Givens, about: Draw["about"]) => Solution;
   readonly slips: readonly SlipSpec[];
+  /** Where the unsafe side is not simply above or below: true for values (by ask) that could hurt somebody in this draw. */
+  readonly isUnsafe?: (draw: Draw, values: Readonly<Record<string, number>>) => boolean;
   /** The given that "When would you be right?" solves for; absent where none makes sense. */
   readonly inverseOf?: string;
   readonly words: Words<SumWords>;

@@ -1,4 +1,4 @@
-import { compare, type Decimal, decimal, divide, multiply, toText, trimmed } from "../quantity/decimal.ts";
+import { compare, type Decimal, decimal, divide, multiply, toNumber, toText, trimmed } from "../quantity/decimal.ts";
 import { parseQuantity } from "../quantity/parse.ts";
 import { exactOf, isInSpan, type Rounding, roundTo, type Span } from "../quantity/round.ts";
 import { siblings, UNITS } from "../quantity/units.ts";
@@ -14,6 +14,7 @@ import { type AskVerdict, firstOf, type VerdictCode } from "./verdict.ts";
 const ROUNDINGS: readonly Rounding[] = ["nearest", "down", "up"];
 const MOST_POWER = 3;
 const COARSER = 10;
+const ZERO: Decimal = { units: 0n, places: 0 };
 
 /** Text of one ask out of a response, or null where that part was left out. */
 const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | null => {
@@ -37,6 +38,8 @@ const isUnsafe = (value: Decimal, ask: AskSpec, span: Span): boolean => {
 };
 
 const isPowerOfTen = (value: Decimal, span: Span): boolean => {
+  // Around 0 every small number would be a power of ten of the answer.
+  if (isInSpan(ZERO, span)) return false;
   for (let power = 1; power <= MOST_POWER; power += 1) {
     const smaller: Decimal = { units: value.units, places: value.places + power };
     const larger: Decimal = { units: value.units * 10n ** BigInt(power), places: value.places };
@@ -99,6 +102,13 @@ const overall = (parts: readonly AskVerdict[]): VerdictCode => {
   return wrong.length === 0 ? "right" : firstOf(wrong);
 };
 
+/** True where the family itself says that these values could hurt somebody. */
+const isHarmful = ({ family, draw, values }: { family: SumFamily; draw: Draw; values: Read["values"] }, typed: VerdictCode): boolean => {
+  if (!family.unsafe || !family.isUnsafe || typed === "right" || typed === "not-recognised") return false;
+  const numbers = Object.fromEntries(Object.entries(values).map(([id, value]) => [id, toNumber(value)]));
+  return Object.keys(numbers).length > 0 && family.isUnsafe(draw, numbers);
+};
+
 const without = (reason: Marked["reason"]): Pick<Marked, "reason"> | object => (reason ? { reason } : {});
 
 /** Marks one response to a sum: every ask by itself, the whole by the first verdict in the stated order. */
@@ -107,7 +117,8 @@ export const markSum = (family: SumFamily, draw: Draw, response: Response): Mark
   const solution = family.solve(draw.givens, draw.about);
   const base = { accepted: spansOf(family, solution), ...(isSays(solution) ? { acceptedSays: solution.says } : {}) };
   const { parts, values } = "says" in response ? { parts: [], values: {} } : markParts(family, response, solution);
-  const verdict = "says" in response ? saysVerdict(response, solution) : overall(parts);
+  const typed = "says" in response ? saysVerdict(response, solution) : overall(parts);
+  const verdict = isHarmful({ family, draw, values }, typed) ? "unsafe-side" : typed;
   const score = "says" in response && verdict === "right" ? 1 : scoreOf(parts);
   if (verdict === "right") return { ...base, verdict, score, parts };
   const reason = parts.find((part) => part.verdict === "not-recognised")?.reason;
