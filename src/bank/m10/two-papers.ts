@@ -35,16 +35,16 @@ const CASES: Readonly<Record<string, PaperCase>> = {
 
 const caseOf = (draw: Draw | Say): PaperCase => CASES[typeof draw.about === "function" ? draw.about("case") : (draw.about["case"] ?? "")] ?? (CASES["aimed-boys"] as PaperCase);
 
-const valueOf = ({ value, unit }: Pinned): string => {
+const shownValue = ({ value, unit }: Pinned): string => {
   const number = value.mean ?? value.value ?? value.median ?? "";
   return unit === "mm" ? withUnit(number, "mm") : number;
 };
 
-const line = (label: string, pinned: Pinned): string => `${label} paper: ${pinned.name.charAt(0).toLowerCase()}${pinned.name.slice(1)}, ${valueOf(pinned)}.`;
+const line = (label: string, pinned: Pinned): string => `${label} paper: ${pinned.name.charAt(0).toLowerCase()}${pinned.name.slice(1)}, ${shownValue(pinned)}.`;
 const papers = (say: Say): readonly string[] => [line("First", caseOf(say).first), line("Second", caseOf(say).second)];
 const chosen = (say: Say): string => {
   const { picks, first, second } = caseOf(say);
-  return picks === "neither" ? "neither" : `${picks === "first" ? "the first" : "the second"}, ${valueOf(picks === "first" ? first : second)}`;
+  return picks === "neither" ? "neither" : `${picks === "first" ? "the first" : "the second"}, ${shownValue(picks === "first" ? first : second)}`;
 };
 
 const REASON_TEXTS: Readonly<Record<string, string>> = {
