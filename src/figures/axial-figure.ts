@@ -1,0 +1,105 @@
+import { arcPoint } from "../engine/geometry/arc.ts";
+import type { Point } from "../engine/geometry/vec2.ts";
+import { lateralSign } from "../engine/knee/bearing.ts";
+import { cautionText } from "../facts/cautions.ts";
+import { type AxialFrame, axialFrame } from "./axial-frame.ts";
+import { type AxialModel, type AxialView, axialView } from "./axial-model.ts";
+import { axialGround, axialNeedle } from "./axial-needle.ts";
+import { axialBase, axialStructures } from "./axial-tissue.ts";
+import { AXIAL_WORDS, axialInWords } from "./axial-words.ts";
+import { element, escaped, label, pathThrough, px } from "./markup.ts";
+
+const words = AXIAL_WORDS.en;
+const SCALE_MM = 20;
+
+/** A label at the side of the picture with a line to what it names. */
+const leadLabel = (frame: AxialFrame, { to, at, text, anchor }: { to: Point; at: Point; text: string; anchor: string }): string => {
+  const [x, y] = frame.at(at);
+  const gap = anchor === "start" ? -4 : 4;
+  return element("path", { class: "lead", d: pathThrough([[x + gap, y - 5], frame.at(to)]) }) + label(x, y, { text, "text-anchor": anchor, "font-size": frame.fontPx });
+};
+
+const wideLabels = (frame: AxialFrame, view: AxialView): string => {
+  const { knee } = view.model;
+  const sign = lateralSign(knee.side);
+  const [out, inn] = sign === 1 ? ["start", "end"] : ["end", "start"];
+  const centre = (id: string): Point => knee.structures.find((one) => one.id === id)?.centre ?? { xMm: 0, yMm: 0 };
+  const low = Math.min(centre("tibial-nerve").yMm, -46);
+  const rows: readonly { to: Point; at: Point; text: string; anchor: string }[] = [
+    { to: arcPoint(knee.lateral.rim, 25), at: { xMm: sign * 41, yMm: 16 }, text: words.lateralMeniscus, anchor: out },
+    { to: centre("popliteus"), at: { xMm: sign * 40, yMm: centre("popliteus").yMm - 2 }, text: words.structures.popliteus, anchor: out },
+    { to: centre("peroneal-nerve"), at: { xMm: sign * 24, yMm: low - 1 }, text: words.structures["peroneal-nerve"], anchor: sign === 1 ? "start" : "end" },
+    { to: centre("artery"), at: { xMm: -sign * 12, yMm: low + 9 }, text: words.structures.artery, anchor: inn },
+    { to: centre("vein"), at: { xMm: -sign * 12, yMm: low + 3.5 }, text: words.structures.vein, anchor: inn },
+    { to: centre("tibial-nerve"), at: { xMm: -sign * 12, yMm: low - 2 }, text: words.structures["tibial-nerve"], anchor: inn },
+    { to: arcPoint(knee.medial.rim, -75), at: { xMm: -sign * 33, yMm: -32 }, text: words.medialMeniscus, anchor: "middle" },
+  ];
+  return rows.map((row) => leadLabel(frame, row)).join("");
+};
+
+const narrowLabels = (frame: AxialFrame, view: AxialView): string =>
+  view.model.knee.structures.map(({ id, centre, radiusMm }) => {
+    const [x, y] = frame.at(centre);
+    return label(x + radiusMm * frame.pxPerMm + 4, y + 5, { text: words.letters[id], "font-size": frame.fontPx });
+  }).join("");
+
+const orientation = (frame: AxialFrame, view: AxialView): string => {
+  const { knee, portal } = view.model;
+  const sign = lateralSign(knee.side);
+  const size = { "font-size": frame.fontPx };
+  const [lx] = frame.at({ xMm: sign * 54, yMm: 0 });
+  const [mx, my] = frame.at({ xMm: -sign * 54, yMm: 4 });
+  const [fx] = frame.at(knee.tendon.centre);
+  const [px0, py0] = frame.at(knee.portals[portal]);
+  const isRight = px0 > fx;
+  return [
+    label(fx, 16, { text: words.front, class: "dim", "text-anchor": "middle", ...size }),
+    label(lx, my, { text: words.lateral, class: "dim", "text-anchor": sign === 1 ? "end" : "start", ...size }),
+    label(mx, my, { text: words.medial, class: "dim", "text-anchor": sign === 1 ? "start" : "end", ...size }),
+    label(px0 + (isRight ? 12 : -12), py0 + 5, { text: words.portals[portal], "text-anchor": isRight ? "start" : "end", ...size }),
+  ].join("");
+};
+
+const scaleBar = (frame: AxialFrame, y: number): string => {
+  const length = SCALE_MM * frame.pxPerMm;
+  const x = frame.widthPx - length - 4;
+  const marks = Array.from({ length: SCALE_MM / 2 + 1 }, (_, index) => `M${px(x + index * 2 * frame.pxPerMm)} ${px(y)}v${index % 5 === 0 ? -9 : -5}`).join("");
+  return element("path", { class: "ax", d: `M${px(x)} ${px(y)}h${px(length)}${marks}` }) + label(x, y - 13, { text: words.scale, class: "dim", "font-size": frame.fontPx });
+};
+
+const caution = (frame: AxialFrame, y: number): string => {
+  const text = cautionText("C8");
+  const [first = "", second = ""] = frame.name === "wide" ? [text] : [text.slice(0, text.indexOf(", simplified") + 1), text.slice(text.indexOf("simplified"))];
+  const head = element("text", { x: 0, y, "font-size": frame.fontPx, class: "c8" }, `${element("tspan", { class: "id" }, "C8")} ${escaped(first)}`);
+  return head + (second === "" ? "" : element("text", { x: 0, y: y + 20, "font-size": frame.fontPx, class: "c8" }, escaped(second)));
+};
+
+const drawing = (name: "wide" | "narrow", view: AxialView): string => {
+  const frame = axialFrame(name);
+  const isWide = name === "wide";
+  const height = frame.heightPx + (isWide ? 22 : 66);
+  const key = isWide ? "" : label(0, frame.heightPx + 18, { text: words.lettersKey, class: "dim", "font-size": 13 });
+  return element("svg", { class: `fig ${name}`, viewBox: `0 0 ${px(frame.widthPx)} ${px(height)}`, "aria-hidden": "true", focusable: "false" }, [
+    axialBase(frame, view.model.knee),
+    axialGround(frame, view),
+    axialStructures(frame, view.model.knee, view.model.showsAngles ? view.model.marginMm : null),
+    axialNeedle(frame, view),
+    orientation(frame, view),
+    isWide ? wideLabels(frame, view) : narrowLabels(frame, view),
+    scaleBar(frame, frame.heightPx - 4),
+    key,
+    caution(frame, frame.heightPx + (isWide ? 16 : 40)),
+  ].join(""));
+};
+
+export interface AxialFigure {
+  readonly markup: string;
+  readonly text: string;
+  readonly view: AxialView;
+}
+
+/** The axial plane of the model knee with a needle, for a wide and a narrow page, and the same in words. */
+export const axialFigure = (model: AxialModel): AxialFigure => {
+  const view = axialView(model);
+  return { markup: drawing("wide", view) + drawing("narrow", view), text: axialInWords(view), view };
+};

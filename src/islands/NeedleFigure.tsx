@@ -1,0 +1,129 @@
+import { useId, useState } from "react";
+import { withUnit } from "../engine/quantity/format.ts";
+import { cautionText } from "../facts/cautions.ts";
+import { KNEE_BANDS } from "../facts/knee-model.ts";
+import { filled, wordsOf, type Words } from "../facts/words.ts";
+import { angleRule } from "../figures/angle-rule.ts";
+import { isClear } from "../figures/axial-model.ts";
+import { agesOf, type AxialSetting } from "../figures/axial-setting.ts";
+import { otherAges, SHARE_KNEES, shareClear } from "../figures/axial-share.ts";
+import { anglesInWords, AXIAL_WORDS } from "../figures/axial-words.ts";
+import { Drawing } from "./Drawing.tsx";
+import { Glyph } from "./Glyph.tsx";
+import { NumberTwin } from "./NumberTwin.tsx";
+import { type NeedleHand, useNeedle } from "./use-needle.ts";
+import { Valued } from "./Valued.tsx";
+
+const mm = (value: number | null | undefined, words: Words): string => (value === null || value === undefined ? words.needle.none : withUnit(value.toFixed(1).replace("-", "−"), "mm"));
+
+const glyphFor = (misses: boolean, clear: boolean): string => {
+  if (misses) return "v-not-recognised";
+  return clear ? "v-right" : "v-unsafe-side";
+};
+
+/** Whether the needle keeps the margin, and every distance that answers. */
+const ReadOuts = ({ hand, words }: { readonly hand: NeedleHand; readonly words: Words }) => {
+  const { view } = hand.figure;
+  const { needle } = view;
+  const clear = isClear(view);
+  const status = needle === null ? words.needle.misses : words.needle[clear ? "clear" : "blocked"];
+  const glyph = glyphFor(needle === null, clear);
+  const rows: readonly (readonly [string, string, string])[] = [
+    [words.needle.nearest, needle ? AXIAL_WORDS.en.structures[needle.nearest.id] : words.needle.none, "name"],
+    [words.needle.gap, mm(needle?.nearest.clearanceMm, words), clear ? "big" : "big stop"],
+    [words.needle.asked, mm(hand.setting.marginMm, words), ""],
+    [words.needle.toCapsule, mm(needle?.entryToCapsuleMm, words), ""],
+    [words.needle.past, mm(needle?.overshootMm, words), ""],
+    [words.needle.width, mm(needle?.pathWidthMm, words), ""],
+  ];
+  return (
+    <>
+      <h2 className={`verdict ${clear ? "act" : "stop"}`}><Glyph id={glyph} />{status}</h2>
+      <dl className="readout">{rows.map(([term, text, tone]) => <div key={term}><dt>{term}</dt><dd className={tone === "name" ? "" : `v ${tone}`}>{text}</dd></div>)}</dl>
+    </>
+  );
+};
+
+interface ChoiceProps<T extends string> {
+  readonly legend: string;
+  readonly options: readonly (readonly [T, string])[];
+  readonly value: T;
+  readonly onChange: (value: T) => void;
+}
+
+/** A choice of two or more, all in sight. */
+const Segments = <T extends string>({ legend, options, value, onChange }: ChoiceProps<T>) => {
+  const name = useId();
+  return (
+    <fieldset className="seg">
+      <legend>{legend}</legend>
+      {options.map(([id, text]) => <label key={id}><input type="radio" name={name} checked={id === value} onChange={() => onChange(id)} /><span>{text}</span></label>)}
+    </fieldset>
+  );
+};
+
+const Controls = ({ hand, words }: { readonly hand: NeedleHand; readonly words: Words }) => {
+  const { setting, change } = hand;
+  const twin = { words };
+  return (
+    <div className="controls">
+      <Segments legend={words.needle.portal} value={setting.portal} options={[["AM", words.needle.AM], ["AL", words.needle.AL]]} onChange={(portal) => change({ portal })} />
+      <NumberTwin {...twin} of="bearingDeg" label={words.needle.angle} unit="°" value={setting.bearingDeg} onChange={(bearingDeg) => change({ bearingDeg })} />
+      <NumberTwin {...twin} of="depthMm" label={words.needle.depth} unit="mm" value={setting.depthMm} onChange={(depthMm) => change({ depthMm })} />
+      <NumberTwin {...twin} of="entryToJunctionMm" label={words.needle.entry} unit="mm" value={setting.entryToJunctionMm} onChange={(entryToJunctionMm) => change({ entryToJunctionMm })} />
+      <NumberTwin {...twin} of="marginMm" label={words.needle.margin} unit="mm" value={setting.marginMm} onChange={(marginMm) => change({ marginMm })} />
+      <NumberTwin {...twin} of="capsuleMm" label={words.needle.capsule} unit="mm" value={setting.capsuleMm} onChange={(capsuleMm) => change({ capsuleMm })} />
+      <Segments legend={words.needle.side} value={setting.side} options={[["right", words.needle.right], ["left", words.needle.left]]} onChange={(side) => change({ side })} />
+      <Segments legend={words.needle.ages} value={setting.band} options={KNEE_BANDS.map((band) => [band, band.replace("-", "–")] as const)} onChange={(band) => change({ band })} />
+    </div>
+  );
+};
+
+/** The same line in other children, and in a drawn population. */
+const Others = ({ hand, words }: { readonly hand: NeedleHand; readonly words: Words }) => {
+  const [asked, setAsked] = useState<AxialSetting | null>(null);
+  const share = asked === hand.setting ? shareClear(hand.setting) : null;
+  return (
+    <div className="others">
+      <h3>{words.needle.flips}</h3>
+      <ul className="ages">
+        {otherAges(hand.setting).map(({ band, isClear: clear, misses }) => (
+          <li key={band} aria-current={band === hand.setting.band ? "true" : undefined}>
+            <Glyph id={glyphFor(misses, clear)} />
+            <span>{agesOf(band)}: {misses ? words.needle.misses : words.needle[clear ? "clear" : "blocked"]}</span>
+          </li>
+        ))}
+      </ul>
+      <div className="btns needs-script"><button type="button" className="quiet" onClick={() => setAsked(hand.setting)}>{words.needle.share}</button></div>
+      <p role="status">{share === null ? "" : filled(words.needle.shareText, { count: String(SHARE_KNEES), ages: agesOf(hand.setting.band), percent: `${Math.round(100 * share)} %` })}</p>
+      {share === null ? null : <p className="caution" data-caution="C14"><span className="id">C14</span> {cautionText("C14")}</p>}
+    </div>
+  );
+};
+
+/** The instrument: a needle in the model knee that is moved, and every distance answers. */
+export const NeedleFigure = ({ first }: { readonly first: AxialSetting }) => {
+  const words = wordsOf("en");
+  const hand = useNeedle(first, true);
+  const { figure, spoken } = hand;
+  return (
+    <div className="needlework">
+      <div className="instrument">
+        <div className="stage" role="application" aria-label={words.needle.stage} tabIndex={0} onKeyDown={hand.onKeyDown} onPointerDown={hand.onPointer} onPointerMove={hand.onPointer} onPointerUp={hand.onPointer} onPointerCancel={hand.onPointer}>
+          <Drawing markup={figure.markup} text={figure.text} />
+        </div>
+        <div>
+          <ReadOuts hand={hand} words={words} />
+          <Controls hand={hand} words={words} />
+        </div>
+      </div>
+      <h2>{words.needle.anglesHead}</h2>
+      <Drawing markup={angleRule(figure.view, 840)} text={anglesInWords(figure.view)} />
+      <p className="measure"><Valued text={anglesInWords(figure.view)} /></p>
+      <Others hand={hand} words={words} />
+      <h2>{words.needle.wordsHead}</h2>
+      <p className="measure"><Valued text={figure.text} /></p>
+      <p className="vh" role="status">{spoken}</p>
+    </div>
+  );
+};
