@@ -2,6 +2,9 @@ import { type Ref, useMemo } from "react";
 import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { filled, type Words } from "../facts/words.ts";
+import { axialFigure } from "../figures/axial-figure.ts";
+import { axialOfItem } from "../figures/axial-of-item.ts";
+import { axialModelOf } from "../figures/axial-setting.ts";
 import { lineFigure } from "../figures/line-figure.ts";
 import { placesOn } from "../figures/line-model.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
@@ -36,10 +39,20 @@ const useLine = (item: Item, { verdict }: Graded) =>
     return model ? { figure: lineFigure(model), places: placesOn(model) } : null;
   }, [item, verdict]);
 
+/** The knee of the question with the learner's own needle in it; null for a question about something else. */
+const useKnee = (item: Item, { response }: Graded) =>
+  useMemo(() => {
+    if (response.kind !== "line") return null;
+    const setting = axialOfItem(item, { angleDeg: Number(response.angleDeg.replace(",", ".")), depthMm: Number(response.depthMm.replace(",", ".")) });
+    return setting ? axialFigure(axialModelOf(setting, { isOwn: true, showsAngles: true })) : null;
+  }, [item, response]);
+
 /** The page after an answer: shape and verdict first, then numbers, slip, figure, three panels, the question again. */
 export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => {
   const { verdict, explanation } = graded;
   const line = useLine(item, graded);
+  const knee = useKnee(item, graded);
+  const inWords = line?.figure.text ?? knee?.text;
   return (
     <>
       <h3 className={`verdict ${TONES[verdict.verdict] ?? "near"}`} tabIndex={-1} ref={headingRef}><Glyph id={`v-${verdict.verdict}`} />{headingFor(item, graded, words)}</h3>
@@ -53,8 +66,9 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
           <figcaption>{line.figure.own === "" ? null : <><b><Valued text={line.figure.own} /></b> </>}{words.figure.captionAnswered}</figcaption>
         </figure>
       ) : null}
+      {knee ? <figure className="figure axial"><Drawing markup={knee.markup} text={knee.text} /><figcaption>{words.figure.captionAnswered}</figcaption></figure> : null}
       <Panels explanation={explanation} verdict={verdict} words={words} />
-      {line ? <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={line.figure.text} /></p></details> : null}
+      {inWords === undefined ? null : <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={inWords} /></p></details>}
       <details className="more"><summary>{words.card.working}</summary><ul className="working">{explanation.working.map((text) => <li key={text}><Valued text={text} /></li>)}</ul></details>
       <details className="more"><summary>{words.card.stemAgain}</summary><div><Stem item={item} /><p className="question">{item.question}</p></div></details>
     </>

@@ -5,6 +5,7 @@ import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { AskedJudge, AskedName, AskedTray } from "./AskedChoices.tsx";
+import { AskedLine } from "./AskedLine.tsx";
 import { AskedCount, AskedRange } from "./AskedNumbers.tsx";
 import { AskedOrder } from "./AskedOrder.tsx";
 import { AskedSum } from "./AskedSum.tsx";
@@ -45,6 +46,7 @@ const Part = (props: AskedPart<Item>) => {
   if (item.kind === "name") return <AskedName {...rest} item={item} />;
   if (item.kind === "tray") return <AskedTray {...rest} item={item} />;
   if (item.kind === "count") return <AskedCount {...rest} item={item} />;
+  if (item.kind === "line") return <AskedLine {...rest} item={item} />;
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };
 

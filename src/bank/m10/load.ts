@@ -10,6 +10,7 @@ export const LOAD_M10: Loaders = {
   "zone-angle": async () => (await import("./zone-angle.ts")).zoneAngle,
   closest: async () => (await import("./closest.ts")).closest,
   "aim-error": async () => (await import("./aim-error.ts")).aimError,
+  needle: async () => (await import("./needle.ts")).needle,
   "depth-share": async () => (await import("./depth-share.ts")).depthShare,
   "two-papers": async () => (await import("./two-papers.ts")).twoPapers,
   "angle-and-depth": async () => (await import("./angle-and-depth.ts")).angleAndDepth,
