@@ -1,4 +1,10 @@
 import type { Family } from "../../engine/question/family.ts";
+import { cappedDose } from "./capped-dose.ts";
+import { mostVolume } from "./most-volume.ts";
+import { percentStrength } from "./percent.ts";
+import { spotIt } from "./spot-it.ts";
+import { twoAgents } from "./two-agents.ts";
+import { writeItSafely } from "./write-it-safely.ts";
 
 /** Families of module M12, in the order of their codes, newest version first. */
-export const M12: readonly (readonly Family[])[] = [];
+export const M12: readonly (readonly Family[])[] = [[cappedDose], [percentStrength], [mostVolume], [twoAgents], [spotIt], [writeItSafely]];

@@ -1,4 +1,11 @@
 import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M12. */
-export const LOAD_M12: Loaders = {};
+export const LOAD_M12: Loaders = {
+  "capped-dose": async () => (await import("./capped-dose.ts")).cappedDose,
+  percent: async () => (await import("./percent.ts")).percentStrength,
+  "most-volume": async () => (await import("./most-volume.ts")).mostVolume,
+  "two-agents": async () => (await import("./two-agents.ts")).twoAgents,
+  "spot-it": async () => (await import("./spot-it.ts")).spotIt,
+  "write-it-safely": async () => (await import("./write-it-safely.ts")).writeItSafely,
+};

@@ -1,0 +1,114 @@
+import { withUnit } from "../../engine/quantity/format.ts";
+import type { Draw } from "../../engine/question/family-head.ts";
+import type { TrayFamily } from "../../engine/question/family.ts";
+import type { Chance } from "../../engine/random/chance.ts";
+import { drawPatient, whoIs } from "./dose-words.ts";
+
+/** Small whole numbers, so that every fault of the digits can be written with them and no dose is absurd. */
+const DIGIT = { least: 1, greatest: 4, step: 1 };
+const LB_PER_KG = 2.20462;
+
+const unit = { mg: (text: string) => withUnit(text, "mg"), ml: (text: string) => withUnit(text, "mL") };
+
+/** How each line is written, given one digit of the draw, or the weight of the child where the line holds a weight. */
+const TEXTS: Readonly<Record<string, (digit: string) => string>> = {
+  "trailing-zero": (digit) => `Dexamethasone ${unit.mg(`${digit}.0`)}, intravenous, once`,
+  "naked-point": (digit) => `Morphine ${unit.mg(`.${digit}`)}, intravenous, once, in recovery`,
+  ug: (digit) => `Fentanyl ${digit}0 ug, intravenous, once`,
+  pounds: (weight) => `Weight ${Math.round(Number(weight) * LB_PER_KG)} lb, today; cefazolin by weight, intravenous, once`,
+  "limit-without-unit": (digit) => `Bupivacaine, portals and skin, never more than ${digit}`,
+  "weight-without-date": (weight) => `Weight ${weight} kg, date not written; paracetamol by weight, by mouth, once`,
+  "no-route": (digit) => `Ondansetron ${unit.mg(digit)}, once, if needed`,
+  "sound-whole": (digit) => `Dexamethasone ${unit.mg(digit)}, intravenous, once`,
+  "sound-point": (digit) => `Morphine ${unit.mg(`0.${digit}`)}, intravenous, once, in recovery`,
+  "sound-micrograms": (digit) => `Fentanyl ${digit}0 micrograms, intravenous, once`,
+  "sound-weight": (weight) => `Weight ${weight} kg, measured today; cefazolin by weight, intravenous, once`,
+  "sound-limit": (digit) => `Ropivacaine, portals and skin, never more than ${unit.ml(`1${digit}`)}`,
+  "sound-route": (digit) => `Paracetamol ${digit}00 mg, by mouth, once, in recovery`,
+  "length-stop": (digit) => `Needle stop, set and read aloud: ${withUnit(`1${digit}.0`, "mm")}`,
+  "length-cuff": (digit) => `Cuff width, measured on the limb: ${withUnit(`1${digit}.0`, "cm")}`,
+};
+
+const FAULTS = ["trailing-zero", "naked-point", "ug", "pounds", "limit-without-unit", "weight-without-date", "no-route"] as const;
+const SOUND = ["sound-whole", "sound-point", "sound-micrograms", "sound-weight", "sound-limit", "sound-route"] as const;
+const LENGTHS = ["length-stop", "length-cuff"] as const;
+const CRITICAL: readonly string[] = ["trailing-zero", "naked-point", "ug"];
+/** Two lines about the same medicine beside each other would give the answer away. */
+const TWINS: Readonly<Record<string, string>> = { "trailing-zero": "sound-whole", "naked-point": "sound-point", ug: "sound-micrograms", pounds: "sound-weight", "weight-without-date": "sound-weight" };
+const WEIGHTS: readonly string[] = ["pounds", "weight-without-date", "sound-weight"];
+
+const kindOf = (draw: Draw, id: string): string => (draw.about[id] ?? "").split(":")[0] ?? "";
+const faultsIn = (draw: Draw): readonly string[] => (draw.shown ?? []).filter((id) => FAULTS.some((fault) => fault === kindOf(draw, id)));
+const linesOf = (draw: Draw, kinds: readonly string[]): readonly string[] => (draw.shown ?? []).filter((id) => kinds.includes(kindOf(draw, id)));
+
+const drawn = (chance: Chance): Draw => {
+  const { about, weightKg } = drawPatient(chance);
+  const faults = chance.shuffled(FAULTS).slice(0, 2 + chance.below(3)).filter((fault, _, all) => fault !== "weight-without-date" || !all.includes("pounds"));
+  const twins = faults.map((fault) => TWINS[fault]);
+  const sound = chance.shuffled(SOUND.filter((kind) => !twins.includes(kind))).slice(0, 6 - faults.length);
+  const kinds = chance.shuffled([...faults, ...sound, chance.pick(LENGTHS)]);
+  const lines = Object.fromEntries(kinds.map((kind, index) => [`line-${index + 1}`, `${kind}:${WEIGHTS.includes(kind) ? weightKg : chance.onGrid(DIGIT)}`]));
+  return { givens: {}, about: { ...about, ...lines }, shown: Object.keys(lines) };
+};
+
+const passed = (draw: Draw, kinds: readonly string[]): readonly string[] | null => {
+  const lines = linesOf(draw, kinds);
+  return lines.length === 0 ? null : faultsIn(draw).filter((id) => !lines.includes(id));
+};
+
+/** 12l: lines that are unsafe to read. */
+export const writeItSafely: TrayFamily = {
+  kind: "tray",
+  id: "write-it-safely",
+  code: "12l",
+  module: "M12",
+  version: 0,
+  firstWave: true,
+  unsafe: true,
+  objectives: ["m12-errors"],
+  reads: [],
+  sources: [],
+  cautions: ["C2", "C4"],
+  givens: [],
+  draw: drawn,
+  faults: faultsIn,
+  critical: (draw) => linesOf(draw, CRITICAL),
+  slips: [
+    { id: "trailing-zero-passed", gives: (draw) => passed(draw, ["trailing-zero"]) },
+    { id: "naked-point-passed", gives: (draw) => passed(draw, ["naked-point"]) },
+    { id: "ug-passed", gives: (draw) => passed(draw, ["ug"]) },
+    { id: "pounds-passed", gives: (draw) => passed(draw, ["pounds"]) },
+    { id: "something-missing-passed", gives: (draw) => passed(draw, ["limit-without-unit", "weight-without-date", "no-route"]) },
+    { id: "length-flagged", gives: (draw) => [...faultsIn(draw), ...linesOf(draw, LENGTHS)] },
+  ],
+  words: {
+    en: {
+      title: "Write it so that it cannot be misread",
+      stems: [
+        (say) => [`${whoIs(say)} Before the list you read what was written for the case, in a bad light and in a hurry, as somebody will at night. The amounts have been checked; only the writing is asked about.`],
+        (say) => [`A sheet for ${say.about("child")}, ${say.about("age")}, was filled in by hand at ${say.about("hospital")}. The doses themselves have been checked. What counts now is how they are written.`],
+        (say) => [`You copy a sheet for ${say.about("child")}, ${say.about("age")}, and stop at each line: could another reader make a different amount of it, or not know where it goes? The amounts themselves are right.`],
+      ],
+      question: "Which lines are unsafe to read as they are written?",
+      givens: {},
+      thing: (say, id) => {
+        const [kind = "", digit = ""] = say.about(id).split(":");
+        return (TEXTS[kind] as (digit: string) => string)(digit);
+      },
+      nothing: "Every line is safe to read",
+      slips: {
+        "trailing-zero-passed": { name: "trailing zero passed", because: () => ["A zero behind the point is lost with the point, and the dose is ten-fold when misread. Whole numbers of a dose are written without a point."] },
+        "naked-point-passed": { name: "naked point passed", because: () => ["A point without a digit before it is overlooked, and the dose is ten-fold when misread. Write the zero in front."] },
+        "ug-passed": { name: "ug passed", because: () => ["Written ug, micrograms are read as mg: thousand-fold when misread. Write the word in full."] },
+        "pounds-passed": { name: "pounds passed", because: () => ["A weight in pounds beside a dose in kilograms more than doubles the dose. Weights are written in kilograms only."] },
+        "something-missing-passed": { name: "something missing passed", because: () => ["A limit without its unit, a weight without its date or an order without its route leaves the next reader to guess. What is not written will be filled in by somebody."] },
+        "length-flagged": { name: "a length flagged", because: () => ["The zero at the end of a length says how finely it was read: right for a length. The rule against it is a rule for doses."] },
+      },
+      working: () => ["Digits of a dose: no zero at the end behind a point, always one before it.", "Units: mg, mL, micrograms in full, kg.", "Beside the dose: route, and for a weight its date. Common practice, no source."],
+      right: () => ["Every line that another reader could take for a different amount was found, and the length with its zero was left alone."],
+      off: () => ["Read each line three times: the digits, the unit, and what is missing. A zero behind the point is unsafe in a dose and right in a length."],
+      moves: () => ["The same digits are safe in one place and unsafe in another: 12.0 is right for a length in mm and wrong for a dose in mg."],
+      turns: () => ["A line is safe where nobody can make another amount of it, and where route, unit and date stand in it."],
+    },
+  },
+};
