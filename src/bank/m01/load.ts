@@ -1,4 +1,10 @@
 import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M01. */
-export const LOAD_M01: Loaders = {};
+export const LOAD_M01: Loaders = {
+  "cover-area": async () => (await import("./cover-area.ts")).coverArea,
+  "z-score": async () => (await import("./z-score.ts")).zScore,
+  "share-too-near": async () => (await import("./share-too-near.ts")).shareTooNear,
+  "band-pick": async () => (await import("./band-pick.ts")).bandPick,
+  structures: async () => (await import("./structures.ts")).structures,
+};

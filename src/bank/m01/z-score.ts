@@ -1,0 +1,102 @@
+import { sumOnGrid } from "../../engine/quantity/grid.ts";
+import type { SumFamily } from "../../engine/question/family.ts";
+import type { Draw, Givens } from "../../engine/question/family-head.ts";
+import type { Say } from "../../engine/question/say.ts";
+import { BAND_READS, BANDS, bandOf, pinOf, printedBand, widthOf } from "./bands.ts";
+import { answerValue, CHILDREN, given, SIDES } from "./common.ts";
+
+const DISTANCE = { key: "distanceMm", unit: "mm", least: 7, greatest: 26, step: 0.1 } as const;
+const MEAN = { unit: "mm", least: 14, greatest: 18, step: 0.1 } as const;
+const SPREAD = { unit: "mm", least: 2, greatest: 4, step: 0.1 } as const;
+const MONTHS = 12;
+
+type About = Draw["about"];
+const isOlder = (about: About): boolean => about["older"] === bandOf(Number(about["years"]));
+const scoreIn = (givens: Givens, which: "younger" | "older"): number =>
+  sumOnGrid(given(givens, "distanceMm"), -given(givens, `${which}MeanMm`)) / given(givens, `${which}SdMm`);
+const own = (about: About): "younger" | "older" => (isOlder(about) ? "older" : "younger");
+const other = (about: About): "younger" | "older" => (isOlder(about) ? "younger" : "older");
+
+const ownOf = (say: Say): "younger" | "older" => (say.about("older") === bandOf(Number(say.about("years"))) ? "older" : "younger");
+const ageOf = (say: Say): string => `${say.about("years")} years and ${say.about("months")} ${say.about("months") === "1" ? "month" : "months"}`;
+const score = (say: Say): string => say.number(answerValue(say, "score"), 2);
+
+/** 01c: how many spreads a child's zone lies from the mean of its age band. */
+export const zScore: SumFamily = {
+  kind: "sum",
+  id: "z-score",
+  code: "01c",
+  module: "M01",
+  version: 0,
+  firstWave: true,
+  unsafe: false,
+  objectives: ["m01-share"],
+  reads: BAND_READS,
+  sources: [{ source: "beck-2019", entry: "zone-width.8-10@1" }],
+  cautions: ["C3"],
+  givens: [
+    DISTANCE,
+    { key: "youngerMeanMm", ...MEAN },
+    { key: "youngerSdMm", ...SPREAD },
+    { key: "olderMeanMm", ...MEAN },
+    { key: "olderSdMm", ...SPREAD },
+  ],
+  asks: [{ id: "score", unit: "pieces", roundTo: 0.01, rounding: "nearest", safeSide: "none" }],
+  draw: (chance) => {
+    const at = chance.below(BANDS.length - 1);
+    const [younger = "", older = ""] = BANDS.slice(at, at + 2);
+    const firstYear = 5 + 3 * at;
+    const years = chance.pick([firstYear, firstYear + 1, firstYear + 2, firstYear + 2, firstYear + 3, firstYear + 3, firstYear + 4, firstYear + 5]);
+    const [low, high] = [widthOf(younger), widthOf(older)];
+    const { meanMm, sdMm } = bandOf(years) === older ? high : low;
+    const reach = { least: Math.ceil((meanMm - 2 * sdMm) * 10) / 10, greatest: Math.floor((meanMm + 2 * sdMm) * 10) / 10, step: DISTANCE.step };
+    const from = (band: string) => ({ from: "study" as const, entry: pinOf(band) });
+    return {
+      givens: { distanceMm: chance.onGrid(reach), youngerMeanMm: low.meanMm, youngerSdMm: low.sdMm, olderMeanMm: high.meanMm, olderSdMm: high.sdMm },
+      about: { child: chance.pick(CHILDREN), side: chance.pick(SIDES), years: String(years), months: String(chance.below(MONTHS)), younger, older },
+      origins: { youngerMeanMm: from(younger), youngerSdMm: from(younger), olderMeanMm: from(older), olderSdMm: from(older) },
+    };
+  },
+  solve: (givens, about) => ({ score: scoreIn(givens, own(about)) }),
+  slips: [
+    { id: "neighbour-band", gives: ({ givens, about }) => ({ score: scoreIn(givens, other(about)) }) },
+    { id: "squared-spread", gives: ({ givens, about }) => ({ score: scoreIn(givens, own(about)) / given(givens, `${own(about)}SdMm`) }) },
+    { id: "sign-turned", gives: ({ givens, about }) => ({ score: -scoreIn(givens, own(about)) }) },
+  ],
+  words: {
+    en: {
+      title: "Narrow or wide for this age",
+      stems: [
+        (say) => [`${say.about("child")} is ${ageOf(say)} old. On the scan of the ${say.about("side")} knee, nearly straight, you measure the zone along the meniscocapsular junction, from the popliteus tendon to the bundle, as the study did. Bands go by completed years.`],
+        (say) => [`The zone between the popliteus tendon and the bundle, along the meniscocapsular junction, was measured in the ${say.about("side")} knee of ${say.about("child")}, ${ageOf(say)}. Two neighbouring age bands of the study are printed below.`],
+        (say) => [`Is this zone narrow or wide for the age? ${say.about("child")}, ${ageOf(say)}, ${say.about("side")} knee; measured along the junction as in the study, knee nearly straight.`],
+      ],
+      question: "How many standard deviations does this zone lie from the mean of the right band? Two decimals, negative below the mean.",
+      givens: {
+        distanceMm: "Width of this zone, on the scan",
+        youngerMeanMm: (say) => `Mean at ${printedBand(say.about("younger"))} years`,
+        youngerSdMm: (say) => `Standard deviation at ${printedBand(say.about("younger"))} years`,
+        olderMeanMm: (say) => `Mean at ${printedBand(say.about("older"))} years`,
+        olderSdMm: (say) => `Standard deviation at ${printedBand(say.about("older"))} years`,
+      },
+      asks: { score: "Standard deviations from the mean" },
+      says: { none: "No band fits this child", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
+      slips: {
+        "neighbour-band": { name: "neighbour’s band", because: (say) => [`Completed years count. At ${ageOf(say)} the band is ${printedBand(say.about(ownOf(say)))}.`] },
+        "squared-spread": { name: "divided by the variance", because: (say) => [`${say.of(`${ownOf(say)}SdMm`)} is the standard deviation already. Squared, it is no longer in millimetres.`] },
+        "sign-turned": { name: "sign turned", because: () => ["Negative means narrower than the mean, positive means wider. The mean is taken away from the child, not the child from the mean."] },
+      },
+      working: (say) => {
+        const which = ownOf(say);
+        return [
+          `Band of ${say.about("years")} completed years: ${printedBand(say.about(which))}`,
+          `(${say.bare("distanceMm")} − ${say.bare(`${which}MeanMm`)}) ÷ ${say.bare(`${which}SdMm`)} = ${score(say)}`,
+        ];
+      },
+      right: (say) => [`${score(say)}: this zone is ${answerValue(say, "score") < 0 ? "narrower" : "wider"} than the mean of its band. It is a width along the capsule and says nothing about a depth.`],
+      off: () => ["Find the band by completed years, take its mean away from the child’s width, and divide by its standard deviation."],
+      inverse: (say, { text }) => [`If the zone were ${text} wide. Here it is ${say.of("distanceMm")}.`],
+    },
+  },
+  inverseOf: "distanceMm",
+};
