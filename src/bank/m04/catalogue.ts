@@ -1,4 +1,12 @@
 import type { Family } from "../../engine/question/family.ts";
+import { dateCheck } from "./date-check.ts";
+import { fieldFault } from "./field-fault.ts";
+import { openingSum } from "./opening-sum.ts";
+import { packCheck } from "./pack-check.ts";
+import { setUp } from "./set-up.ts";
+import { teamPause } from "./team-pause.ts";
 
 /** Families of module M04, in the order of their codes, newest version first. */
-export const M04: readonly (readonly Family[])[] = [];
+export const M04: readonly (readonly Family[])[] = [
+  [packCheck], [dateCheck], [openingSum], [setUp], [fieldFault], [teamPause],
+];

@@ -1,4 +1,11 @@
 import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M04. */
-export const LOAD_M04: Loaders = {};
+export const LOAD_M04: Loaders = {
+  "pack-check": async () => (await import("./pack-check.ts")).packCheck,
+  "date-check": async () => (await import("./date-check.ts")).dateCheck,
+  "opening-sum": async () => (await import("./opening-sum.ts")).openingSum,
+  "set-up": async () => (await import("./set-up.ts")).setUp,
+  "field-fault": async () => (await import("./field-fault.ts")).fieldFault,
+  "team-pause": async () => (await import("./team-pause.ts")).teamPause,
+};
