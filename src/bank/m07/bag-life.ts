@@ -7,7 +7,7 @@ import type { Say } from "../../engine/question/say.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, HOSPITALS, measure } from "./fluid-words.ts";
 
 const BAG = { key: "bagMl", unit: "mL", least: 1000, greatest: 3000, step: 1000 } as const;
-const RESERVE = { key: "reserveMl", unit: "mL", least: 100, greatest: 400, step: 50 } as const;
+const RESERVE = { key: "reserveMl", unit: "mL", least: 100, greatest: 300, step: 50 } as const;
 const FLOW = { key: "flowMlPerMin", unit: "mL/min", least: 40, greatest: 150, step: 5 } as const;
 const CASE = { key: "caseMin", unit: "min", least: 30, greatest: 120, step: 5 } as const;
 

@@ -66,7 +66,7 @@ export const fluidHead: SumFamily = {
         `One centimetre of this saline makes ${factorOf(say)} mmHg (density × gravity).`,
         `${head(say)} × ${factorOf(say)} = ${pressure(say)}`,
       ],
-      right: (say) => [`${head(say)} cm above the joint make ${pressure(say)}, as long as nothing runs. The bag empties and the level sinks, and so does the pressure.`],
+      right: (say) => [`${head(say)} cm above the joint make ${pressure(say)}, as long as nothing runs. The level sinks as the bag empties, and the pressure with it. Whether it is right for this child, your sheet must say.`],
       off: () => ["Take the height from the joint up to the level of the fluid, then turn centimetres of saline into mmHg."],
       inverse: (say, { text }) => [`If the level stood ${text} above the floor. Here it stands at ${say.of("levelAboveFloorCm")}.`],
     },
