@@ -149,3 +149,6 @@ export const kneeSpreads = (choice: KneeChoice): KneeSpreads => {
     peronealDepthMm: reference("peroneal-depth-spread") * scale,
   };
 };
+
+/** Age band in words. */
+export const agesOf = (band: KneeBand): string => `${band.replace("-", "–")} years`;

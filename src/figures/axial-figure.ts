@@ -12,29 +12,40 @@ import { element, escaped, label, pathThrough, px } from "./markup.ts";
 const words = AXIAL_WORDS.en;
 const SCALE_MM = 20;
 
-/** A label at the side of the picture with a line to what it names. */
-const leadLabel = (frame: AxialFrame, { to, at, text, anchor }: { to: Point; at: Point; text: string; anchor: string }): string => {
-  const [x, y] = frame.at(at);
-  const gap = anchor === "start" ? -4 : 4;
-  return element("path", { class: "lead", d: pathThrough([[x + gap, y - 5], frame.at(to)]) }) + label(x, y, { text, "text-anchor": anchor, "font-size": frame.fontPx });
+/** Mean width of a letter of the label face, as a share of its size. */
+const LETTER = 0.46;
+const EDGE_MM = 60;
+
+interface SideLabel {
+  readonly to: Point;
+  readonly yMm: number;
+  readonly text: string;
+  /** The side of the picture at which the text ends: +1 right, −1 left. */
+  readonly edge: number;
+}
+
+/** A label that ends at the edge of the picture, with a line to what it names. */
+const sideLabel = (frame: AxialFrame, { to, yMm, text, edge }: SideLabel): string => {
+  const [x, y] = frame.at({ xMm: edge * EDGE_MM, yMm });
+  const inner = x - edge * (text.length * LETTER * frame.fontPx + 6);
+  return element("path", { class: "lead", d: pathThrough([[inner, y - 5], frame.at(to)]) }) + label(x, y, { text, "text-anchor": edge > 0 ? "end" : "start", "font-size": frame.fontPx });
 };
 
 const wideLabels = (frame: AxialFrame, view: AxialView): string => {
   const { knee } = view.model;
-  const sign = lateralSign(knee.side);
-  const [out, inn] = sign === 1 ? ["start", "end"] : ["end", "start"];
+  const out = lateralSign(knee.side);
   const centre = (id: string): Point => knee.structures.find((one) => one.id === id)?.centre ?? { xMm: 0, yMm: 0 };
-  const low = Math.min(centre("tibial-nerve").yMm, -46);
-  const rows: readonly { to: Point; at: Point; text: string; anchor: string }[] = [
-    { to: arcPoint(knee.lateral.rim, 25), at: { xMm: sign * 41, yMm: 16 }, text: words.lateralMeniscus, anchor: out },
-    { to: centre("popliteus"), at: { xMm: sign * 40, yMm: centre("popliteus").yMm - 2 }, text: words.structures.popliteus, anchor: out },
-    { to: centre("peroneal-nerve"), at: { xMm: sign * 24, yMm: low - 1 }, text: words.structures["peroneal-nerve"], anchor: sign === 1 ? "start" : "end" },
-    { to: centre("artery"), at: { xMm: -sign * 12, yMm: low + 9 }, text: words.structures.artery, anchor: inn },
-    { to: centre("vein"), at: { xMm: -sign * 12, yMm: low + 3.5 }, text: words.structures.vein, anchor: inn },
-    { to: centre("tibial-nerve"), at: { xMm: -sign * 12, yMm: low - 2 }, text: words.structures["tibial-nerve"], anchor: inn },
-    { to: arcPoint(knee.medial.rim, -75), at: { xMm: -sign * 33, yMm: -32 }, text: words.medialMeniscus, anchor: "middle" },
+  const low = Math.min(centre("tibial-nerve").yMm - 6, -44);
+  const rows: readonly SideLabel[] = [
+    { to: arcPoint(knee.lateral.rim, 25), yMm: 17, text: words.lateralMeniscus, edge: out },
+    { to: centre("popliteus"), yMm: centre("popliteus").yMm - 3, text: words.structures.popliteus, edge: out },
+    { to: centre("peroneal-nerve"), yMm: low, text: words.structures["peroneal-nerve"], edge: out },
+    { to: arcPoint(knee.medial.rim, -75), yMm: low + 17, text: words.medialMeniscus, edge: -out },
+    { to: centre("artery"), yMm: low + 11, text: words.structures.artery, edge: -out },
+    { to: centre("vein"), yMm: low + 5.5, text: words.structures.vein, edge: -out },
+    { to: centre("tibial-nerve"), yMm: low, text: words.structures["tibial-nerve"], edge: -out },
   ];
-  return rows.map((row) => leadLabel(frame, row)).join("");
+  return rows.map((row) => sideLabel(frame, row)).join("");
 };
 
 const narrowLabels = (frame: AxialFrame, view: AxialView): string =>
@@ -47,8 +58,8 @@ const orientation = (frame: AxialFrame, view: AxialView): string => {
   const { knee, portal } = view.model;
   const sign = lateralSign(knee.side);
   const size = { "font-size": frame.fontPx };
-  const [lx] = frame.at({ xMm: sign * 54, yMm: 0 });
-  const [mx, my] = frame.at({ xMm: -sign * 54, yMm: 4 });
+  const [lx] = frame.at({ xMm: sign * EDGE_MM, yMm: 0 });
+  const [mx, my] = frame.at({ xMm: -sign * EDGE_MM, yMm: 4 });
   const [fx] = frame.at(knee.tendon.centre);
   const [px0, py0] = frame.at(knee.portals[portal]);
   const isRight = px0 > fx;

@@ -8,8 +8,9 @@ import { element, px } from "./markup.ts";
 
 const TICK_EVERY_MM = 2;
 const OUTSIDE_MM = 9;
+const MISSED_MM = 80;
 const BEHIND_RIM_MM = 13;
-const STEP_DEG = 0.5;
+const STEP_DEG = 2;
 
 /** The ground behind the rim under an interval of bearings, as it lies before the needle. */
 const ground = ({ model }: AxialView, { fromDeg, toDeg }: AngleInterval): readonly Point[] => {
@@ -57,9 +58,14 @@ const ticks = (frame: AxialFrame, [from, to]: readonly [Point, Point]): string =
 /** The needle from outside the skin to its tip, ticked behind its entry, and the two portals. */
 export const axialNeedle = (frame: AxialFrame, view: AxialView): string => {
   const { model, needle } = view;
-  if (needle === null) return portals(frame, view);
   const portal = model.knee.portals[model.portal];
-  const back = movedAlong(portal, directionAt(model.knee.side, model.bearingDeg), -OUTSIDE_MM);
+  const direction = directionAt(model.knee.side, model.bearingDeg);
+  const back = movedAlong(portal, direction, -OUTSIDE_MM);
+  if (needle === null) {
+    // A line that misses the meniscus has no entry; it is shown as far as the knee goes, so that one sees where it leads.
+    const past = frame.path([back, movedAlong(portal, direction, MISSED_MM)]);
+    return element("path", { class: model.isOwn ? "mine" : "ndl", "stroke-width": 2, "stroke-dasharray": "9 5", d: past }) + portals(frame, view);
+  }
   const [line, grip] = model.isOwn ? ["mine", "grip"] : ["ndl", "tipmark"];
   const shaft = frame.path([back, needle.tip]);
   const [ex, ey] = frame.at(needle.entry);

@@ -1,7 +1,7 @@
 import { kneeFrom } from "../engine/knee/knee.ts";
 import type { PortalId } from "../engine/knee/knee.ts";
 import type { Side } from "../engine/knee/sizes.ts";
-import { type KneeBand, kneeSizes } from "../facts/knee-model.ts";
+import { agesOf, type KneeBand, kneeSizes } from "../facts/knee-model.ts";
 import type { AxialModel } from "./axial-model.ts";
 
 /** What a hand or a module sets: everything else of the knee follows from the ledger. */
@@ -19,9 +19,6 @@ export interface AxialSetting {
 
 /** Radius of the needle that the figure draws; an assumption of the figure. */
 export const NEEDLE_RADIUS_MM = 0.5;
-
-/** Age band in words. */
-export const agesOf = (band: KneeBand): string => `${band.replace("-", "–")} years`;
 
 /** The model of a setting. */
 export const axialModelOf = (setting: AxialSetting, { isOwn, showsAngles }: { readonly isOwn: boolean; readonly showsAngles: boolean }): AxialModel => {

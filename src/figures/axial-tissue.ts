@@ -1,11 +1,10 @@
-import { type Arc, arcPoints } from "../engine/geometry/arc.ts";
+import type { Arc } from "../engine/geometry/arc.ts";
 import type { Band, Knee } from "../engine/knee/knee.ts";
-import { type Meniscus, meniscusOutline } from "../engine/knee/meniscus.ts";
+import type { Meniscus } from "../engine/knee/meniscus.ts";
 import type { Structure } from "../engine/knee/structure.ts";
-import type { AxialFrame } from "./axial-frame.ts";
+import { alongArc, type AxialFrame, bandBetween } from "./axial-frame.ts";
 import { element } from "./markup.ts";
 
-const STEPS = 48;
 const FIBRES = [0.12, 0.26, 0.4, 0.55, 0.7, 0.86] as const;
 
 const between = (from: number, to: number, share: number): number => from + (to - from) * share;
@@ -18,18 +17,19 @@ const fibre = ({ rim, freeEdge }: Meniscus, share: number): Arc => ({
 });
 
 const meniscus = (frame: AxialFrame, one: Meniscus): string => {
-  const outline = frame.path(meniscusOutline(one, STEPS), true);
-  const fibres = FIBRES.map((share, index) =>
-    element("path", { class: "t-fib", "stroke-dasharray": index % 2 === 0 ? "15 3" : "9 2.5", d: frame.path(arcPoints(fibre(one, share), STEPS)) }));
+  const outline = bandBetween(frame, one.rim, one.freeEdge);
+  const fibres = FIBRES.map((share, index) => {
+    const { start, curve } = alongArc(frame, fibre(one, share));
+    return element("path", { class: "t-fib", "stroke-dasharray": index % 2 === 0 ? "15 3" : "9 2.5", d: `M${start}${curve}` });
+  });
   return element("path", { class: "t-fill", d: outline }) + fibres.join("") + element("path", { class: "t-out2 t-none", d: outline });
 };
 
 /** The capsule as one band behind both menisci, from the outside of one to the outside of the other. */
 const capsule = (frame: AxialFrame, knee: Knee): string => {
   const band = (arc: Arc, thicknessMm: number): string => {
-    const outer = arcPoints({ ...arc, fromDeg: 20, toDeg: -120 }, STEPS);
-    const inner = arcPoints({ ...arc, fromDeg: 20, toDeg: -120, radiusMm: arc.radiusMm - thicknessMm }, STEPS);
-    return frame.path([...outer, ...[...inner].reverse()], true);
+    const outer = { ...arc, fromDeg: 20, toDeg: -120 };
+    return bandBetween(frame, outer, { ...outer, radiusMm: arc.radiusMm - thicknessMm });
   };
   const thick = knee.capsule.beyondJunctionMm;
   return [knee.capsule.lateral, knee.capsule.medial]
@@ -37,11 +37,8 @@ const capsule = (frame: AxialFrame, knee: Knee): string => {
     .join("");
 };
 
-const bandPath = (frame: AxialFrame, { arc, thicknessMm }: Band): string => {
-  const outer = arcPoints({ ...arc, radiusMm: arc.radiusMm + thicknessMm / 2 }, 12);
-  const inner = arcPoints({ ...arc, radiusMm: arc.radiusMm - thicknessMm / 2 }, 12);
-  return frame.path([...outer, ...[...inner].reverse()], true);
-};
+const bandPath = (frame: AxialFrame, { arc, thicknessMm }: Band): string =>
+  bandBetween(frame, { ...arc, radiusMm: arc.radiusMm + thicknessMm / 2 }, { ...arc, radiusMm: arc.radiusMm - thicknessMm / 2 });
 
 const patellarTendon = (frame: AxialFrame, { tendon }: Knee): string => {
   const [cx, cy] = frame.at(tendon.centre);

@@ -3,6 +3,7 @@ import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { axialFigure } from "../figures/axial-figure.ts";
+import { marksOfItem } from "../figures/axial-marks.ts";
 import { axialOfItem } from "../figures/axial-of-item.ts";
 import { axialModelOf } from "../figures/axial-setting.ts";
 import { lineFigure } from "../figures/line-figure.ts";
@@ -52,7 +53,8 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
   const { verdict, explanation } = graded;
   const line = useLine(item, graded);
   const knee = useKnee(item, graded);
-  const inWords = line?.figure.text ?? knee?.text;
+  const marks = useMemo(() => marksOfItem(item), [item]);
+  const inWords = line?.figure.text ?? knee?.text ?? marks?.text;
   return (
     <>
       <h3 className={`verdict ${TONES[verdict.verdict] ?? "near"}`} tabIndex={-1} ref={headingRef}><Glyph id={`v-${verdict.verdict}`} />{headingFor(item, graded, words)}</h3>
@@ -67,6 +69,7 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
         </figure>
       ) : null}
       {knee ? <figure className="figure axial"><Drawing markup={knee.markup} text={knee.text} /><figcaption>{words.figure.captionAnswered}</figcaption></figure> : null}
+      {marks ? <figure className="figure axial"><Drawing markup={marks.markup} text={marks.text} /></figure> : null}
       <Panels explanation={explanation} verdict={verdict} words={words} />
       {inWords === undefined ? null : <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={inWords} /></p></details>}
       <details className="more"><summary>{words.card.working}</summary><ul className="working">{explanation.working.map((text) => <li key={text}><Valued text={text} /></li>)}</ul></details>

@@ -6,6 +6,7 @@ import type { AskVerdict } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { AskedJudge, AskedName, AskedTray } from "./AskedChoices.tsx";
 import { AskedLine } from "./AskedLine.tsx";
+import { AskedMark } from "./AskedMark.tsx";
 import { AskedCount, AskedRange } from "./AskedNumbers.tsx";
 import { AskedOrder } from "./AskedOrder.tsx";
 import { AskedSum } from "./AskedSum.tsx";
@@ -31,6 +32,7 @@ const partOf = (item: Item, ask: string, words: Words): { readonly label: string
   if (item.kind === "range") return { label: ask === "from" ? words.parts.from : words.parts.to, unit: unitText(item.unit) };
   if (item.kind === "count") return { label: item.classes.find(({ id }) => id === ask)?.text ?? "", unit: "" };
   if (item.kind === "name") return { label: item.attributes.find(({ id }) => id === ask)?.text ?? "", unit: "" };
+  if (item.kind === "mark") return { label: item.targets.find(({ id }) => id === ask)?.text ?? "", unit: "" };
   return { label: words.parts.decision, unit: "" };
 };
 
@@ -46,6 +48,7 @@ const Part = (props: AskedPart<Item>) => {
   if (item.kind === "name") return <AskedName {...rest} item={item} />;
   if (item.kind === "tray") return <AskedTray {...rest} item={item} />;
   if (item.kind === "count") return <AskedCount {...rest} item={item} />;
+  if (item.kind === "mark") return <AskedMark {...rest} item={item} />;
   if (item.kind === "line") return <AskedLine {...rest} item={item} />;
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };

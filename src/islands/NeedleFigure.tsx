@@ -1,11 +1,11 @@
 import { useId, useState } from "react";
 import { withUnit } from "../engine/quantity/format.ts";
 import { cautionText } from "../facts/cautions.ts";
-import { KNEE_BANDS } from "../facts/knee-model.ts";
+import { agesOf, KNEE_BANDS } from "../facts/knee-model.ts";
 import { filled, wordsOf, type Words } from "../facts/words.ts";
 import { angleRule } from "../figures/angle-rule.ts";
 import { isClear } from "../figures/axial-model.ts";
-import { agesOf, type AxialSetting } from "../figures/axial-setting.ts";
+import type { AxialSetting } from "../figures/axial-setting.ts";
 import { otherAges, SHARE_KNEES, shareClear } from "../figures/axial-share.ts";
 import { anglesInWords, AXIAL_WORDS } from "../figures/axial-words.ts";
 import { Drawing } from "./Drawing.tsx";

@@ -26,7 +26,8 @@ const standing = (item: Item): readonly string[] => item.cautions.filter((id) =>
 const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
   <div className="asksources">
     <p className="note">
-      <b>{words.card.sources}:</b> {cites.map(({ text, path }, index) => <span key={path}>{index > 0 ? "; " : ""}<a href={path}>{text}</a></span>)}. {item.givens.some(({ from }) => from === "local") ? words.card.local : words.card.caseOwn}
+      {cites.length === 0 ? null : <><b>{words.card.sources}:</b> {cites.map(({ text, path }, index) => <span key={path}>{index > 0 ? "; " : ""}<a href={path}>{text}</a></span>)}. </>}
+      {item.givens.some(({ from }) => from === "local") ? words.card.local : words.card.caseOwn}
     </p>
     {standing(item).map((id) => <p className="caution" key={id} data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
   </div>

@@ -35,18 +35,34 @@ export const shownGivenSchema = z.strictObject({
   entry: z.string().optional(),
 });
 
-/** One drawn sum: plain JSON, without its answer. */
-export const sumItemSchema = z.strictObject({
-  kind: z.literal("sum"),
-  ...itemHead,
-  givens: z.array(shownGivenSchema).min(1),
-  asks: z.array(z.strictObject({
-    id: z.string().min(1),
-    unit,
-    roundTo: decimalText,
-    rounding: z.enum(["nearest", "down", "up"]),
-    safeSide: z.enum(["up", "down", "none"]),
-    label: z.string().min(1),
-  })).min(1),
-  says: z.record(z.enum(SAYS), z.string().min(1)),
-});
+const givens = z.array(shownGivenSchema);
+const option = z.strictObject({ id: z.string().min(1), text: z.string().min(1) });
+const options = z.array(option).min(1);
+const region = z.strictObject({ id: z.string().min(1), xMm: decimalText, yMm: decimalText });
+const lineGrid = z.strictObject({ least: decimalText, greatest: decimalText, step: decimalText });
+
+/** One drawn question of any kind: plain JSON, without its answer. */
+export const itemSchema = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("sum"),
+    ...itemHead,
+    givens: givens.min(1),
+    asks: z.array(z.strictObject({
+      id: z.string().min(1),
+      unit,
+      roundTo: decimalText,
+      rounding: z.enum(["nearest", "down", "up"]),
+      safeSide: z.enum(["up", "down", "none"]),
+      label: z.string().min(1),
+    })).min(1),
+    says: z.record(z.enum(SAYS), z.string().min(1)),
+  }),
+  z.strictObject({ kind: z.literal("range"), ...itemHead, givens, unit, roundTo: decimalText }),
+  z.strictObject({ kind: z.literal("mark"), ...itemHead, givens, targets: options, regions: z.array(region).min(2) }),
+  z.strictObject({ kind: z.literal("line"), ...itemHead, givens, angle: lineGrid, depth: lineGrid }),
+  z.strictObject({ kind: z.literal("order"), ...itemHead, givens, cards: options.min(2) }),
+  z.strictObject({ kind: z.literal("tray"), ...itemHead, givens, things: options, nothing: z.string().min(1) }),
+  z.strictObject({ kind: z.literal("name"), ...itemHead, givens, attributes: z.array(option.extend({ options })).min(1) }),
+  z.strictObject({ kind: z.literal("count"), ...itemHead, givens, classes: options }),
+  z.strictObject({ kind: z.literal("judge"), ...itemHead, givens, options, reasons: options }),
+]);

@@ -1,32 +1,15 @@
-import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
 import { AxeBuilder } from "@axe-core/playwright";
-import { answerTo, draw, slipsOf } from "../../src/bank/index.ts";
+import { answerTo, slipsOf } from "../../src/bank/index.ts";
 import type { SumResponse } from "../../src/engine/question/response.ts";
-import { pageAt } from "../support/site.ts";
+import { card, MODULE, shown } from "./card.ts";
 import { siteForTests } from "./open.ts";
 
 const open = siteForTests();
-const MODULE = "/modules/needle-path-and-depth/";
-
-/** The question that the built page shows for a family, drawn again from its seed. */
-const shown = (family: string) => {
-  const { html } = pageAt(MODULE);
-  const ask = html.slice(html.indexOf(`data-family="${family}"`));
-  const seed = /&quot;seed&quot;:\[0,&quot;([0-9a-f]+)&quot;\]/.exec(ask)?.[1] ?? "";
-  return draw(family, seed);
-};
 
 const textsOf = (response: SumResponse): readonly string[] => {
   if ("says" in response) return [];
   return "text" in response ? [response.text] : Object.values(response.texts);
-};
-
-const card = async (page: Page, family: string) => {
-  const ask = page.locator(`[data-family="${family}"]`);
-  await ask.scrollIntoViewIfNeeded();
-  await ask.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
-  return ask;
 };
 
 describe("a question", () => {

@@ -8,7 +8,7 @@ import { isEvent } from "../../src/engine/record/event.ts";
 import { LEDGER } from "../../src/facts/ledger.ts";
 import { cautionsSchema } from "../../src/schemas/caution.ts";
 import { eventSchema } from "../../src/schemas/event.ts";
-import { sumItemSchema } from "../../src/schemas/item.ts";
+import { itemSchema } from "../../src/schemas/item.ts";
 import { ledgerTopicSchema } from "../../src/schemas/ledger.ts";
 import { responseSchema } from "../../src/schemas/response.ts";
 import { sourcesSchema } from "../../src/schemas/source.ts";
@@ -75,7 +75,7 @@ describe("what the engine gives", () => {
   it.each(families.map(({ id }) => id))("%s: items and verdicts keep their schemas and survive JSON", (id) => {
     for (let seed = 0; seed < 50; seed += 1) {
       const item = draw(id, seed);
-      expect(sumItemSchema.safeParse(item).error?.issues ?? []).toEqual([]);
+      expect(itemSchema.safeParse(item).error?.issues ?? []).toEqual([]);
       expect(JSON.parse(JSON.stringify(item))).toEqual(item);
       for (const response of [answerTo(item), ...slipsOf(item).map((slip) => slip.response), { kind: "sum", text: "?" } as const]) {
         const verdict = grade(item, response);

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { cautionText } from "../../src/facts/cautions.ts";
+import { draw, families as bank } from "../../src/bank/index.ts";
 import { LEDGER } from "../../src/facts/ledger.ts";
 import { exists, fileAt, gzipBytes, pageAt, pages, textIn } from "../support/site.ts";
 
+const listed = new Set(bank.map(({ id }) => id));
+const familyOf = (ask: string): string => /data-family="([^"]+)"/.exec(ask)?.[1] ?? "";
 const hasQuestions = (html: string): boolean => html.includes("astro-island");
 
 /** Module pages, and how many families each asks. */
@@ -58,8 +61,8 @@ describe("every page", () => {
   });
 
   it.each(pages)("$path weighs less than its budget", ({ path, html }) => {
-    // 30 KB with questions, 10 KB without; the ledger and the works cited are long tables of facts and may weigh what a page with questions does.
-    const budget = hasQuestions(html) || /^\/(numbers|sources)\//.test(path) ? 30 : 10;
+    // 30 KB with questions, 10 KB without; the ledger and the works cited are long tables of facts and may weigh what a page with questions does; the page of the model holds four drawings.
+    const budget = hasQuestions(html) || /^\/(numbers|sources)\//.test(path) ? 30 : path === "/model-knee/" ? 15 : 10;
     expect(gzipBytes(html)).toBeLessThan(budget * 1024);
   });
 });
@@ -83,15 +86,17 @@ describe("script", () => {
   it("of a module page weighs at most 120 KB after use, all families of the page included", () => {
     for (const { path, html } of modules.filter((page) => hasQuestions(page.html))) {
       const start = [...html.matchAll(/(?:component|renderer)-url="([^"]+)"/g)].map((match) => match[1] ?? "");
+      const families = new Set([...html.matchAll(/data-family="([^"]+)"/g)].map((match) => match[1] ?? ""));
       const seen = new Set<string>();
+      // A family is fetched when a question of it is worked on; those of other pages never are.
+      const isOfAnotherPage = (file: string): boolean => listed.has(file.split(".")[0] ?? "") && !families.has(file.split(".")[0] ?? "");
       const visit = (address: string): void => {
         if (seen.has(address)) return;
         seen.add(address);
         const text = fileAt(address).toString();
-        for (const [, next = ""] of text.matchAll(/(?:from|import)\s*\(?\s*["'`]\.\/([\w.-]+\.js)["'`]/g)) visit(`/_astro/${next}`);
+        for (const [, next = ""] of text.matchAll(/(?:from|import)\s*\(?\s*["'`]\.\/([\w.-]+\.js)["'`]/g)) if (!isOfAnotherPage(next)) visit(`/_astro/${next}`);
       };
       for (const address of start) visit(address);
-      const families = new Set([...html.matchAll(/data-family="([^"]+)"/g)].map((match) => match[1]));
       const bytes = [...seen].reduce((sum, address) => sum + gzipBytes(fileAt(address)), 0);
       expect(seen.size).toBeGreaterThan(4);
       expect([path, Math.round(bytes / 1024)]).toEqual([path, expect.toSatisfy((kilobytes: number) => kilobytes <= 120 + 3 * families.size)]);
@@ -125,6 +130,7 @@ describe("cautions", () => {
     const figures = pages.flatMap(({ html }) => [...html.matchAll(/<div role="img" aria-label="([^"]+)"[^>]*>([\s\S]*?)<\/div>/g)]);
     expect(figures.length).toBeGreaterThan(1);
     for (const [, words = "", drawing = ""] of figures) {
+      if (drawing.includes("fig rule")) continue;
       expect(words).toContain(cautionText("C8"));
       expect(drawing.match(/class="c8"/g)?.length).toBeGreaterThanOrEqual(2);
     }
@@ -132,8 +138,10 @@ describe("cautions", () => {
 
   it("stand under every question as its family places them", () => {
     const asks = [...pageAt("/modules/needle-path-and-depth/").html.matchAll(/<section class="ask"[\s\S]*?<\/section>/g)].map((match) => match[0]);
-    expect(asks.length).toBe(4);
-    for (const ask of asks) expect(ask).toContain('data-caution="C3"');
+    expect(asks.length).toBeGreaterThanOrEqual(10);
+    // C8 stands inside every picture, which comes with the answer.
+    const missing = asks.flatMap((ask) => draw(familyOf(ask), 0).cautions.filter((id) => id !== "C8" && !ask.includes(`data-caution="${id}"`)).map((id) => [familyOf(ask), id]));
+    expect(missing).toEqual([]);
     for (const family of ["least-depth", "window"]) expect(asks.find((ask) => ask.includes(`data-family="${family}"`))).toContain('data-caution="C9"');
   });
 });
@@ -145,8 +153,9 @@ describe("a question without a script", () => {
   it("stands in the page with its givens, and with a worked example of another seed", () => {
     for (const ask of asks) {
       const [shown = "", hidden = ""] = ask.split("<noscript>");
-      expect(shown).toContain('class="givens"');
       expect(hidden).toContain('class="working"');
+      if (draw(familyOf(ask), 0).givens.length === 0) continue;
+      expect(shown).toContain('class="givens"');
       const numbers = (part: string) => [...part.matchAll(/<dd class="v">([^<]+)</g)].map((match) => match[1]).join();
       expect(numbers(hidden)).not.toBe(numbers(shown));
     }
@@ -183,6 +192,6 @@ describe("the ledger pages", () => {
   it("mark every value from memory, every adult value, and where a value is used", () => {
     expect(rows.filter((row) => row.includes("from memory")).every((row) => row.includes("to be verified"))).toBe(true);
     expect(rows.filter((row) => row.includes("C9 adult value")).length).toBe(LEDGER.flatMap(({ entries }) => entries).filter(({ population }) => population.adult).length);
-    expect(rows.find((row) => row.includes('id="junction-to-bundle.boys"'))).toMatch(/Questions: 10a, 10b, 10c, 10d[\s\S]*Shown in[\s\S]*Checked in/);
+    expect(rows.find((row) => row.includes('id="junction-to-bundle.boys"'))).toMatch(/Questions: (\d\d[a-z], )*10a, 10b, 10c, 10d[\s\S]*Shown in[\s\S]*Checked in/);
   });
 });

@@ -6,6 +6,7 @@ import { curve } from "./curve.ts";
 import { depthShare } from "./depth-share.ts";
 import { greatestDepth } from "./greatest-depth.ts";
 import { leastDepth } from "./least-depth.ts";
+import { medialSide } from "./medial-side.ts";
 import { needle } from "./needle.ts";
 import { pathWidth } from "./path-width.ts";
 import { pulseAndFoot } from "./pulse-and-foot.ts";
@@ -19,5 +20,5 @@ import { zoneAngle } from "./zone-angle.ts";
 /** Families of module M10, in the order of their codes, newest version first. */
 export const M10: readonly (readonly Family[])[] = [
   [pathWidth], [leastDepth], [greatestDepth], [depthWindow], [stopSetting], [zoneAngle], [closest], [aimError], [needle], [depthShare],
-  [twoPapers], [angleAndDepth], [curve], [pulseAndFoot], [retractorOrder], [retractorWorth],
+  [twoPapers], [angleAndDepth], [curve], [pulseAndFoot], [retractorOrder], [retractorWorth], [medialSide],
 ];

@@ -16,6 +16,7 @@ export const LOAD_M10: Loaders = {
   "angle-and-depth": async () => (await import("./angle-and-depth.ts")).angleAndDepth,
   curve: async () => (await import("./curve.ts")).curve,
   "pulse-and-foot": async () => (await import("./pulse-and-foot.ts")).pulseAndFoot,
+  "medial-side": async () => (await import("./medial-side.ts")).medialSide,
   "retractor-order": async () => (await import("./retractor-order.ts")).retractorOrder,
   "retractor-worth": async () => (await import("./retractor-worth.ts")).retractorWorth,
 };

@@ -89,7 +89,9 @@ const drawOfSay = (say: Say): Draw => ({
 const portalName = (say: Say): string => (say.about("portal") === "AM" ? "anteromedial" : "anterolateral");
 const answerText = (say: Say): string => {
   const line = found(drawOfSay(say));
-  return line === null ? "no line" : `${line.angleDeg}°`.replace("-", "−") + ` and ${line.depthMm.toFixed(1)}\u2009mm`;
+  if (line === null) return "no line";
+  const angle = String(line.angleDeg).replace("-", "−");
+  return `${angle}° and ${line.depthMm.toFixed(1)}\u2009mm`;
 };
 const least = (say: Say): string => `${needOf(drawOfSay(say)).toFixed(1)}\u2009mm`;
 const ages = (say: Say): string => say.about("band").replace("-", "–");

@@ -63,7 +63,9 @@ export interface Option {
 }
 
 export interface RangeItem extends ItemHead<"range"> { readonly unit: UnitId; readonly roundTo: string }
-export interface MarkItem extends ItemHead<"mark"> { readonly targets: readonly Option[] }
+/** A numbered place of a figure; its number says nothing of what lies there. */
+export interface ShownRegion { readonly id: string; readonly xMm: string; readonly yMm: string }
+export interface MarkItem extends ItemHead<"mark"> { readonly targets: readonly Option[]; readonly regions: readonly ShownRegion[] }
 export interface LineItem extends ItemHead<"line"> { readonly angle: LineGrid; readonly depth: LineGrid }
 export interface OrderItem extends ItemHead<"order"> { readonly cards: readonly Option[] }
 export interface TrayItem extends ItemHead<"tray"> { readonly things: readonly Option[]; readonly nothing: string }

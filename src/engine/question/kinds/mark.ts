@@ -66,6 +66,18 @@ export const markRules: KindRules<MarkFamily, MarkItem> = {
     const slip = applying(family, draw).find(({ given }) => wrong.some((target) => given[target] === hit[target]))?.id;
     return { verdict: partly(family.unsafe && wrong.some((target) => family.critical?.includes(target))), score, parts: [], ...(slip === undefined ? {} : { slip }) };
   },
-  shown: (family, draw) => ({ targets: family.targets(draw).map((id) => ({ id, text: family.words.en.targets[id] ?? id })) }),
-  compare: () => [],
+  shown: (family, draw) => ({
+    targets: family.targets(draw).map((id) => ({ id, text: family.words.en.targets[id] ?? id })),
+    regions: family.regions(draw).map((region) => ({ id: region.id, ...pointOf(region) })),
+  }),
+  compare: (family, item, { response }) => {
+    const draw = plainDraw(item);
+    const truth = family.truth(draw);
+    const regions = family.regions(draw);
+    return item.targets.map(({ id, text }) => {
+      const answer = truth[id] ?? "";
+      const yours = response.kind === "mark" ? { yours: regionAt(regions, response.points[id]) ?? "" } : {};
+      return { ask: id, label: text, ...yours, answer, accepted: answer };
+    });
+  },
 };
