@@ -1,4 +1,8 @@
 import type { Family } from "../../engine/question/family.ts";
+import { stations } from "./stations.ts";
+import { unrecorded } from "./unrecorded.ts";
 
 /** Families of module M08, in the order of their codes, newest version first. */
-export const M08: readonly (readonly Family[])[] = [];
+export const M08: readonly (readonly Family[])[] = [
+  [stations], [unrecorded],
+];
