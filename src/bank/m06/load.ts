@@ -1,4 +1,9 @@
 import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M06. */
-export const LOAD_M06: Loaders = {};
+export const LOAD_M06: Loaders = {
+  "between-tools": async () => (await import("./between-tools.ts")).betweenTools,
+  reach: async () => (await import("./reach.ts")).reach,
+  "over-the-hump": async () => (await import("./over-the-hump.ts")).overTheHump,
+  "lines-that-touch": async () => (await import("./lines-that-touch.ts")).linesThatTouch,
+};
