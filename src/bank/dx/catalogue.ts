@@ -1,4 +1,8 @@
 import type { Family } from "../../engine/question/family.ts";
+import { cutScore } from "./cut-score.ts";
+import { difficulty } from "./difficulty.ts";
 
-/** Families of module DX, in the order of their codes, newest version first. */
-export const DX: readonly (readonly Family[])[] = [];
+/** Families of module DX, in the order of their codes, newest version first. Items name a family by two digits and a letter, so D1 is 15a, D2 15b and so on. */
+export const DX: readonly (readonly Family[])[] = [
+  [difficulty], [cutScore],
+];
