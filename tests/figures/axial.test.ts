@@ -59,6 +59,16 @@ describe("the axial figure", () => {
     expect(text).not.toContain("Stays at least");
   });
 
+  it.each([
+    ["left-5-7-from-the-front", { band: "5-7", side: "left", portal: "AL", bearingDeg: -6, entryToJunctionMm: 3, depthMm: 6, marginMm: 1.5, capsuleMm: 3 }],
+    ["right-14-16-crossing", { band: "14-16", side: "right", portal: "AM", bearingDeg: 32, entryToJunctionMm: 4, depthMm: 9, marginMm: 3, capsuleMm: 5 }],
+    ["right-8-10-missing-the-rim", { band: "8-10", side: "right", portal: "AL", bearingDeg: 60, entryToJunctionMm: 4, depthMm: 9, marginMm: 3, capsuleMm: 5 }],
+  ] as const)("is drawn as it was looked at: %s", async (name, setting) => {
+    const { markup, text, view } = axialFigure(axialModelOf(setting, look));
+    expect(markup.match(/\d\.\d{4,}/g)).toBeNull();
+    await expect(`${markup}\n${angleRule(view, 840)}\n<!-- ${text} -->\n`).toMatchFileSnapshot(`golden/${name}.svg.txt`);
+  });
+
   it("finds the point under a place of the picture", () => {
     for (const name of ["wide", "narrow"] as const) {
       const frame = axialFrame(name);

@@ -33,6 +33,12 @@ describe("the line figure", () => {
     expect(answered && lineFigure(answered).text).toContain("no depth is left");
   });
 
+  it.each(["greatest-depth", "least-depth", "window"])("is drawn as it was looked at: %s, before and after an answer", async (id) => {
+    const drawn = [lineOfItem(draw(id, 1), false), lineOfItem(draw(id, 1), true, [9.5])].map((model) => (model ? lineFigure(model) : null));
+    expect(drawn.every((figure) => figure && !/\d\.\d{4,}/.test(figure.markup))).toBe(true);
+    await expect(drawn.map((figure) => `${figure?.markup}\n<!-- ${figure?.text} -->\n`).join("")).toMatchFileSnapshot(`golden/line-${id}.svg.txt`);
+  });
+
   it("is null for a question about something else", () => expect(lineOfItem(draw("aim-error", 1), false)).toBeNull());
 
   it("holds nothing that is not a number, whatever is drawn", () => {
