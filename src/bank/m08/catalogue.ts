@@ -1,8 +1,11 @@
 import type { Family } from "../../engine/question/family.ts";
+import { blindRim } from "./blind-rim.ts";
 import { stations } from "./stations.ts";
+import { timeBudget } from "./time-budget.ts";
 import { unrecorded } from "./unrecorded.ts";
+import { unseenShare } from "./unseen.ts";
 
 /** Families of module M08, in the order of their codes, newest version first. */
 export const M08: readonly (readonly Family[])[] = [
-  [stations], [unrecorded],
+  [stations], [unrecorded], [timeBudget], [unseenShare], [blindRim],
 ];

@@ -4,4 +4,7 @@ import type { Loaders } from "../loaders.ts";
 export const LOAD_M08: Loaders = {
   stations: async () => (await import("./stations.ts")).stations,
   unrecorded: async () => (await import("./unrecorded.ts")).unrecorded,
+  "time-budget": async () => (await import("./time-budget.ts")).timeBudget,
+  unseen: async () => (await import("./unseen.ts")).unseenShare,
+  "blind-rim": async () => (await import("./blind-rim.ts")).blindRim,
 };
