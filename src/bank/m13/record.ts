@@ -1,0 +1,107 @@
+import type { Draw } from "../../engine/question/family-head.ts";
+import type { TrayFamily } from "../../engine/question/family.ts";
+import type { Chance } from "../../engine/random/chance.ts";
+import { childOf, drawPlace } from "./count-words.ts";
+
+/** Each field of the local list: how it reads filled, as a plain "none", half filled, and with a blank. */
+interface Field {
+  readonly name: string;
+  readonly filled: (digit: number) => string;
+  /** Where nothing may be a true answer. */
+  readonly none?: string;
+  readonly half?: (digit: number) => string;
+}
+
+const FIELDS: Readonly<Record<string, Field>> = {
+  lot: { name: "Lot of each implant", filled: (digit) => `K4${digit}7, two labels kept`, none: "no implant used", half: () => "see packet" },
+  count: { name: "Count at closure", filled: () => "agrees, two signatures", half: () => "agrees" },
+  cuff: { name: "Cuff up and down", filled: (digit) => `up 09:1${digit}, down 09:5${digit}`, none: "not used", half: (digit) => `up 09:1${digit}, down` },
+  images: { name: "Consent to images", filled: () => "given, signed before the case", none: "no images taken", half: () => "see folder" },
+  side: { name: "Side operated on", filled: (digit) => (digit % 2 === 0 ? "left" : "right") },
+  drains: { name: "Drains", filled: () => "one, out on day 1", none: "none" },
+  specimen: { name: "Specimens", filled: () => "one, sent at 10:05", none: "none", half: () => "sent" },
+  events: { name: "Complications", filled: () => "blood in the joint, emptied", none: "none" },
+  local: { name: "Local anaesthetic: what, how much, where", filled: (digit) => `bupivacaine 0.25 per cent, 1${digit}\u2009mL, portals`, none: "none given", half: (digit) => `1${digit}\u2009mL, portals` },
+};
+const IDS = Object.keys(FIELDS);
+const STATES = ["filled", "none", "blank", "half"] as const;
+type State = (typeof STATES)[number];
+
+const stateIn = (draw: Draw, id: string): State => STATES.find((state) => state === (draw.about[id] ?? "").split(":")[0]) ?? "filled";
+const where = (draw: Draw, states: readonly State[]): readonly string[] => (draw.shown ?? []).filter((id) => states.includes(stateIn(draw, id)));
+const faultsIn = (draw: Draw): readonly string[] => where(draw, ["blank", "half"]);
+
+const statesOf = (id: string, isFaulty: boolean): readonly State[] => {
+  const field = FIELDS[id] as Field;
+  if (isFaulty) return field.half ? ["blank", "half"] : ["blank"];
+  return field.none === undefined ? ["filled"] : ["filled", "none"];
+};
+
+const drawn = (chance: Chance): Draw => {
+  const ids = chance.shuffled(IDS).slice(0, 7);
+  const faulty = 1 + chance.below(3);
+  const fields = ids.map((id, index) => [id, `${chance.pick(statesOf(id, index < faulty))}:${1 + chance.below(8)}`]);
+  return { givens: {}, about: { ...drawPlace(chance), ...Object.fromEntries(fields) }, shown: chance.shuffled(ids) };
+};
+
+const missing = (draw: Draw, states: readonly State[]): readonly string[] | null => {
+  const passed = where(draw, states);
+  return passed.length === 0 ? null : faultsIn(draw).filter((id) => !passed.includes(id));
+};
+
+const lineOf = (id: string, text: string): string => {
+  const [state = "", digit = ""] = text.split(":");
+  const { name, filled, none = "", half } = FIELDS[id] as Field;
+  const texts: Readonly<Record<string, string>> = { none, blank: "", half: half?.(Number(digit)) ?? "" };
+  const value = texts[state] ?? filled(Number(digit));
+  return value === "" ? `${name}: (empty)` : `${name}: ${value}`;
+};
+
+/** 13h: what is missing in a record. */
+export const record: TrayFamily = {
+  kind: "tray",
+  id: "record",
+  code: "13h",
+  module: "M13",
+  version: 0,
+  firstWave: false,
+  unsafe: false,
+  objectives: ["m13-record"],
+  reads: [],
+  sources: [],
+  cautions: ["C2", "C5"],
+  givens: [],
+  draw: drawn,
+  faults: faultsIn,
+  slips: [
+    { id: "blank-for-none", gives: (draw) => missing(draw, ["blank"]) },
+    { id: "half-a-line", gives: (draw) => missing(draw, ["half"]) },
+    { id: "none-flagged", gives: (draw) => (where(draw, ["none"]).length === 0 ? null : [...faultsIn(draw), ...where(draw, ["none"])]) },
+    { id: "all-sent-back", gives: (draw) => [...(draw.shown ?? [])] },
+  ],
+  words: {
+    en: {
+      title: "What is missing in the record?",
+      stems: [
+        (say) => [`The record of ${childOf(say)}, ${say.about("side")} knee, is about to be closed. The list at ${say.about("hospital")} asks for every line below. Where there was nothing, it asks for the word.`],
+        (say) => [`You read a record at ${say.about("hospital")} before it leaves the theatre: ${childOf(say)}. Each line must be whole, so that somebody who was not there can use it.`],
+        (say) => [`A year from now somebody opens the record of ${childOf(say)}. The local list at ${say.about("hospital")} wants every field filled: times with beginning and end, a dose with its medicine, a count with its signatures, and “none” where there was none.`],
+      ],
+      question: "Which lines are missing or not whole?",
+      givens: {},
+      thing: (say, id) => lineOf(id, say.about(id)),
+      nothing: "The record is complete",
+      slips: {
+        "blank-for-none": { name: "a blank taken for “none”", because: () => ["An empty field may mean none, not asked, or forgotten. Only the word says which."] },
+        "half-a-line": { name: "half a line passed", because: () => ["A line with something in it looks filled. A time without its end, a dose without its medicine, or “see packet” cannot be used later."] },
+        "none-flagged": { name: "“none” flagged", because: () => ["“None” is an answer, and a whole one. Somebody asked and wrote it down."] },
+        "all-sent-back": { name: "the whole record sent back", because: () => ["Sent back as a whole, it comes back unread. Name the lines."] },
+      },
+      working: () => ["Is there anything in the field? An empty one is missing, whatever it may mean.", "Is it whole: both times, medicine with amount and place, signatures, lots?", "“None” and “not used” are whole answers."],
+      right: () => ["Empty and half-filled lines were found, and “none” was left alone, for somebody asked."],
+      off: () => ["Go field by field: empty is missing, half is missing, “none” is an answer."],
+      moves: () => ["One word turns an empty field into a whole one. No field is whole because it is usually nothing."],
+      turns: () => ["The record is complete where a stranger could say for every line what was done, or that nothing was."],
+    },
+  },
+};
