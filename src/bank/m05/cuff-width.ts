@@ -6,7 +6,7 @@ import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { cuffWidthCm } from "../../engine/theatre/cuff-width-cm.ts";
 import { cuff } from "../../facts/cuff.ts";
-import { AGES, answerIn, CHILDREN, childOf, given, measure } from "./theatre-words.ts";
+import { answerIn, CHILDREN, childOf, given, measure } from "./theatre-words.ts";
 
 const WIDTH_RULE = "cuff-width.boa@1";
 const GIRTH = { key: "girthCm", unit: "cm", least: 22, greatest: 50, step: 0.5 } as const;
@@ -35,7 +35,9 @@ const orWidest = (givens: Givens, leastCm: number): Solution => {
   return isSays(chosen) ? { leastCm, cuffCm: given(givens, "wideCuffCm") } : chosen;
 };
 
-const drawChild = (chance: Chance) => ({ child: chance.pick(CHILDREN), age: chance.pick(AGES) });
+/** Ages that go with a girth, roughly: no published girths by age were found, so no age stands beside a limb that it could not have. */
+const AGES_FROM_CM = [{ fromCm: 42, ages: ["13", "14", "15", "16"] }, { fromCm: 32, ages: ["9", "10", "11", "12"] }, { fromCm: 0, ages: ["5", "6", "7", "8"] }] as const;
+const drawChild = (chance: Chance, girthCm: number) => ({ child: chance.pick(CHILDREN), age: chance.pick<string>(AGES_FROM_CM.find(({ fromCm }) => fromCm <= girthCm)?.ages ?? []) });
 const isNone = (say: Say): boolean => isSays(say.answer);
 const half = (say: Say): string => measure(say.value("girthCm") / (2 * Math.PI), "cm", 2);
 const chosen = (say: Say): string => measure(answerIn(say, "cuffCm"), "cm", 1);
@@ -64,12 +66,12 @@ export const cuffWidth: SumFamily = {
     const neededCm = Math.ceil(2 * leastOf({ girthCm })) / 2;
     if (chance.happens(1, 8)) {
       const wideCuffCm = Math.min(WIDE.greatest, neededCm - 0.5);
-      return { givens: { girthCm, narrowCuffCm: Math.min(NARROW.greatest, wideCuffCm - 1), middleCuffCm: wideCuffCm - 0.5, wideCuffCm }, about: drawChild(chance) };
+      return { givens: { girthCm, narrowCuffCm: Math.min(NARROW.greatest, wideCuffCm - 1), middleCuffCm: wideCuffCm - 0.5, wideCuffCm }, about: drawChild(chance, girthCm) };
     }
     const narrowCuffCm = Math.max(NARROW.least, Math.min(NARROW.greatest, neededCm - chance.pick([0.5, 1, 1.5])));
     const middleCuffCm = Math.min(MIDDLE.greatest, narrowCuffCm + chance.onGrid(STEP));
     const wideCuffCm = Math.min(WIDE.greatest, Math.max(middleCuffCm, neededCm) + chance.onGrid(STEP));
-    return { givens: { girthCm, narrowCuffCm, middleCuffCm, wideCuffCm }, about: drawChild(chance) };
+    return { givens: { girthCm, narrowCuffCm, middleCuffCm, wideCuffCm }, about: drawChild(chance, girthCm) };
   },
   solve: (givens) => choose(givens, leastOf(givens)),
   slips: [
