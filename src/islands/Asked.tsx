@@ -1,10 +1,11 @@
 import { useId } from "react";
 import { unitText } from "../engine/quantity/format.ts";
-import type { Item } from "../engine/question/item.ts";
+import type { Item, Option, ShownAsk } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { AskedJudge, AskedName, AskedTray } from "./AskedChoices.tsx";
+import { AskedChain } from "./AskedChain.tsx";
 import { AskedLine } from "./AskedLine.tsx";
 import { AskedMark } from "./AskedMark.tsx";
 import { AskedCount, AskedRange } from "./AskedNumbers.tsx";
@@ -23,17 +24,25 @@ interface AskedProps {
   readonly onAnswer: (response: Response) => void;
 }
 
+/** Boxes of sums, alone or in a chain. */
+const asksOf = (item: Item): readonly ShownAsk[] => {
+  if (item.kind === "sum") return item.asks;
+  return item.kind === "chain" ? item.steps.flatMap(({ asks }) => asks) : [];
+};
+
+/** Named parts of the kinds that are answered in words. */
+const namedParts = (item: Item): readonly Option[] => {
+  if (item.kind === "count") return item.classes;
+  if (item.kind === "name") return item.attributes;
+  return item.kind === "mark" ? item.targets : [];
+};
+
 /** Label and unit of a part of an answer, for the sentence that says what is wrong with it. */
-const partOf = (item: Item, ask: string, words: Words): { readonly label: string; readonly unit: string } => {
-  if (item.kind === "sum") {
-    const found = item.asks.find((one) => one.id === ask);
-    return { label: found?.label ?? "", unit: found ? unitText(found.unit) : "" };
-  }
-  if (item.kind === "range") return { label: ask === "from" ? words.parts.from : words.parts.to, unit: unitText(item.unit) };
-  if (item.kind === "count") return { label: item.classes.find(({ id }) => id === ask)?.text ?? "", unit: "" };
-  if (item.kind === "name") return { label: item.attributes.find(({ id }) => id === ask)?.text ?? "", unit: "" };
-  if (item.kind === "mark") return { label: item.targets.find(({ id }) => id === ask)?.text ?? "", unit: "" };
-  return { label: words.parts.decision, unit: "" };
+const partOf = (item: Item, part: string, words: Words): { readonly label: string; readonly unit: string } => {
+  const ask = asksOf(item).find(({ id }) => id === part);
+  if (ask) return { label: ask.label, unit: unitText(ask.unit) };
+  if (item.kind === "range") return { label: part === "from" ? words.parts.from : words.parts.to, unit: unitText(item.unit) };
+  return { label: namedParts(item).find(({ id }) => id === part)?.text ?? words.parts.decision, unit: "" };
 };
 
 const sentenceFor = (problem: AskVerdict, item: Item, words: Words): string =>
@@ -49,6 +58,7 @@ const Part = (props: AskedPart<Item>) => {
   if (item.kind === "tray") return <AskedTray {...rest} item={item} />;
   if (item.kind === "count") return <AskedCount {...rest} item={item} />;
   if (item.kind === "mark") return <AskedMark {...rest} item={item} />;
+  if (item.kind === "chain") return <AskedChain {...rest} item={item} />;
   if (item.kind === "line") return <AskedLine {...rest} item={item} />;
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };

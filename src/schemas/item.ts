@@ -41,21 +41,25 @@ const options = z.array(option).min(1);
 const region = z.strictObject({ id: z.string().min(1), xMm: decimalText, yMm: decimalText });
 const lineGrid = z.strictObject({ least: decimalText, greatest: decimalText, step: decimalText });
 
+const asks = z.array(z.strictObject({
+  id: z.string().min(1),
+  unit,
+  roundTo: decimalText,
+  rounding: z.enum(["nearest", "down", "up"]),
+  safeSide: z.enum(["up", "down", "none"]),
+  label: z.string().min(1),
+})).min(1);
+const says = z.record(z.enum(SAYS), z.string().min(1));
+const step = z.strictObject({ id: z.string().min(1), question: z.string().min(1), asks, says });
+
 /** One drawn question of any kind: plain JSON, without its answer. */
 export const itemSchema = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("sum"),
     ...itemHead,
     givens: givens.min(1),
-    asks: z.array(z.strictObject({
-      id: z.string().min(1),
-      unit,
-      roundTo: decimalText,
-      rounding: z.enum(["nearest", "down", "up"]),
-      safeSide: z.enum(["up", "down", "none"]),
-      label: z.string().min(1),
-    })).min(1),
-    says: z.record(z.enum(SAYS), z.string().min(1)),
+    asks,
+    says,
   }),
   z.strictObject({ kind: z.literal("range"), ...itemHead, givens, unit, roundTo: decimalText }),
   z.strictObject({ kind: z.literal("mark"), ...itemHead, givens, targets: options, regions: z.array(region).min(2) }),
@@ -65,4 +69,5 @@ export const itemSchema = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("name"), ...itemHead, givens, attributes: z.array(option.extend({ options })).min(1) }),
   z.strictObject({ kind: z.literal("count"), ...itemHead, givens, classes: options }),
   z.strictObject({ kind: z.literal("judge"), ...itemHead, givens, options, reasons: options }),
+  z.strictObject({ kind: z.literal("chain"), ...itemHead, givens: givens.min(1), steps: z.array(step).min(2) }),
 ]);

@@ -78,7 +78,7 @@ export const fieldFault: TrayFamily = {
         "small-tear-passed": { name: "a small hole passed", because: () => ["There is no small hole in a barrier. What lets light through lets everything through."] },
         "dried-is-not-dry": { name: "dried taken for dry", because: () => ["Water carried germs through the paper when it was wet. The mark says that it was."] },
         "seal-not-followed": { name: "seal not followed", because: () => ["The film is whole and the edge is open. Follow the seal all the way round with a finger."] },
-        "indicator-not-read": { name: "indicator not read", because: () => ["The indicator has kept its first colour, so the pack has not been through the process. A sound film around it means nothing."] },
+        "indicator-not-read": { name: "indicator not read", because: () => ["The indicator has kept its first colour, so the pack has not been through its cycle. A sound film around it means nothing."] },
         "inner-label-not-read": { name: "inner label not read", because: () => ["Outer and inner label name different lots. What goes into the record would be wrong, so it is put aside and reported."] },
         "a-dent-thrown-away": { name: "sound pack thrown away", because: () => ["A dent, a crease or a sticker leaves the barrier whole. Thrown away it is waste, and the spare is missing later."] },
       },

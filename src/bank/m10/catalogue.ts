@@ -4,6 +4,7 @@ import { angleAndDepth } from "./angle-and-depth.ts";
 import { closest } from "./closest.ts";
 import { curve } from "./curve.ts";
 import { depthShare } from "./depth-share.ts";
+import { depthToStop } from "./depth-to-stop.ts";
 import { greatestDepth } from "./greatest-depth.ts";
 import { leastDepth } from "./least-depth.ts";
 import { medialSide } from "./medial-side.ts";
@@ -20,5 +21,5 @@ import { zoneAngle } from "./zone-angle.ts";
 /** Families of module M10, in the order of their codes, newest version first. */
 export const M10: readonly (readonly Family[])[] = [
   [pathWidth], [leastDepth], [greatestDepth], [depthWindow], [stopSetting], [zoneAngle], [closest], [aimError], [needle], [depthShare],
-  [twoPapers], [angleAndDepth], [curve], [pulseAndFoot], [retractorOrder], [retractorWorth], [medialSide],
+  [twoPapers], [angleAndDepth], [curve], [pulseAndFoot], [retractorOrder], [retractorWorth], [medialSide], [depthToStop],
 ];

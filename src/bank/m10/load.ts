@@ -19,4 +19,5 @@ export const LOAD_M10: Loaders = {
   "medial-side": async () => (await import("./medial-side.ts")).medialSide,
   "retractor-order": async () => (await import("./retractor-order.ts")).retractorOrder,
   "retractor-worth": async () => (await import("./retractor-worth.ts")).retractorWorth,
+  "depth-to-stop": async () => (await import("./depth-to-stop.ts")).depthToStop,
 };

@@ -1,11 +1,11 @@
 import { compare, type Decimal, decimal } from "../quantity/decimal.ts";
 import { acceptedSpan, asAsked, isInSpan } from "../quantity/round.ts";
-import type { SumFamily } from "./family.ts";
+import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 interface Diagnosis {
-  readonly family: SumFamily;
+  readonly family: SumRules;
   readonly draw: Draw;
   readonly response: SumResponse;
   readonly values: Readonly<Record<string, Decimal>>;

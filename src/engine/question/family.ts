@@ -24,6 +24,30 @@ export interface SumFamily extends FamilyHead<"sum"> {
   readonly words: Words<SumWords>;
 }
 
+/** What marking one sum needs, alone or as a step of a chain. */
+export type SumRules = Pick<SumFamily, "asks" | "solve" | "slips" | "isUnsafe" | "unsafe">;
+
+/** One sum of a chain. The names of its asks are the names under which later steps are given its values. */
+export type ChainStep = Pick<SumFamily, "asks" | "solve" | "isUnsafe"> & { readonly id: string };
+
+export interface ChainStepWords {
+  readonly question: string;
+  readonly asks: Readonly<Record<string, string>>;
+  readonly says: Readonly<Record<Says, string>>;
+}
+
+export interface ChainWords extends CommonWords {
+  readonly steps: Readonly<Record<string, ChainStepWords>>;
+}
+
+/** A family of chains: sums one after another; an error is carried forward and counted once. */
+export interface ChainFamily extends FamilyHead<"chain"> {
+  readonly steps: readonly ChainStep[];
+  /** A slip of one step; what comes after it is worked rightly from there. */
+  readonly slips: readonly (SlipSpec & { readonly step: string })[];
+  readonly words: Words<ChainWords>;
+}
+
 /** One card must stand before another; a critical edge is one that can hurt somebody when broken. */
 export interface EdgeSpec {
   readonly before: string;
@@ -168,4 +192,4 @@ export interface LineFamily extends FamilyHead<"line"> {
 }
 
 /** Families of every kind. */
-export type Family = SumFamily | OrderFamily | JudgeFamily | NameFamily | TrayFamily | CountFamily | RangeFamily | MarkFamily | LineFamily;
+export type Family = SumFamily | OrderFamily | JudgeFamily | NameFamily | TrayFamily | CountFamily | RangeFamily | MarkFamily | LineFamily | ChainFamily;

@@ -73,6 +73,10 @@ export interface NameItem extends ItemHead<"name"> { readonly attributes: readon
 export interface CountItem extends ItemHead<"count"> { readonly classes: readonly Option[] }
 export interface JudgeItem extends ItemHead<"judge"> { readonly options: readonly Option[]; readonly reasons: readonly Option[] }
 
+/** One sum of a chain as the page shows it. */
+export interface ShownStep extends Pick<SumItem, "asks" | "says"> { readonly id: string; readonly question: string }
+export interface ChainItem extends ItemHead<"chain"> { readonly steps: readonly ShownStep[] }
+
 export interface LineGrid {
   readonly least: string;
   readonly greatest: string;
@@ -80,4 +84,4 @@ export interface LineGrid {
 }
 
 /** One drawn question: plain JSON, all that the page shows, never the answer. */
-export type Item = SumItem | RangeItem | MarkItem | LineItem | OrderItem | TrayItem | NameItem | CountItem | JudgeItem;
+export type Item = SumItem | RangeItem | MarkItem | LineItem | OrderItem | TrayItem | NameItem | CountItem | JudgeItem | ChainItem;

@@ -4,7 +4,7 @@ import { exactOf, isInSpan, type Rounding, roundTo, type Span } from "../quantit
 import { siblings, UNITS } from "../quantity/units.ts";
 import { CONVERSION_PLACES } from "../quantity/tolerance.ts";
 import { slipOf } from "./diagnose.ts";
-import type { SumFamily } from "./family.ts";
+import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import { type Marked, OTHER_KIND } from "./kind-rules.ts";
 import type { Response, SumResponse } from "./response.ts";
@@ -77,7 +77,7 @@ interface Read {
   readonly values: Readonly<Record<string, Decimal>>;
 }
 
-const markParts = (family: SumFamily, response: SumResponse, solution: Solution): Read => {
+const markParts = (family: SumRules, response: SumResponse, solution: Solution): Read => {
   const spans = spansOf(family, solution);
   const values: Record<string, Decimal> = {};
   const parts = family.asks.map((ask): AskVerdict => {
@@ -103,7 +103,7 @@ const overall = (parts: readonly AskVerdict[]): VerdictCode => {
 };
 
 /** True where the family itself says that these values could hurt somebody. */
-const isHarmful = ({ family, draw, values }: { family: SumFamily; draw: Draw; values: Read["values"] }, typed: VerdictCode): boolean => {
+const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; values: Read["values"] }, typed: VerdictCode): boolean => {
   if (!family.unsafe || !family.isUnsafe || typed === "right" || typed === "not-recognised") return false;
   const numbers = Object.fromEntries(Object.entries(values).map(([id, value]) => [id, toNumber(value)]));
   return Object.keys(numbers).length > 0 && family.isUnsafe(draw, numbers);
@@ -112,7 +112,7 @@ const isHarmful = ({ family, draw, values }: { family: SumFamily; draw: Draw; va
 const without = (reason: Marked["reason"]): Pick<Marked, "reason"> | object => (reason ? { reason } : {});
 
 /** Marks one response to a sum: every ask by itself, the whole by the first verdict in the stated order. */
-export const markSum = (family: SumFamily, draw: Draw, response: Response): Marked => {
+export const markSum = (family: SumRules, draw: Draw, response: Response): Marked => {
   if (response.kind !== "sum") return OTHER_KIND;
   const solution = family.solve(draw.givens, draw.about);
   const base = { accepted: spansOf(family, solution), ...(isSays(solution) ? { acceptedSays: solution.says } : {}) };

@@ -1,11 +1,11 @@
 import { acceptedSpan, asAsked, type Span } from "../quantity/round.ts";
-import type { SumFamily } from "./family.ts";
+import type { SumRules } from "./family.ts";
 import type { Solution } from "./family-head.ts";
 import { isSays } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 /** Accepted span of every ask; empty where the answer is not a number. */
-export const spansOf = (family: SumFamily, solution: Solution): Readonly<Record<string, Span>> => {
+export const spansOf = (family: Pick<SumRules, "asks">, solution: Solution): Readonly<Record<string, Span>> => {
   if (isSays(solution)) return {};
   return Object.fromEntries(
     family.asks.map((ask) => [ask.id, acceptedSpan(solution[ask.id] as number, String(ask.roundTo), ask.rounding)]),
@@ -13,7 +13,7 @@ export const spansOf = (family: SumFamily, solution: Solution): Readonly<Record<
 };
 
 /** A solution typed as the question asks. */
-export const typedAs = (family: SumFamily, solution: Solution): SumResponse => {
+export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): SumResponse => {
   if (isSays(solution)) return { kind: "sum", says: solution.says };
   const texts = Object.fromEntries(
     family.asks.map((ask) => [ask.id, asAsked(solution[ask.id] as number, String(ask.roundTo), ask.rounding)]),

@@ -2,6 +2,7 @@ import type { Family } from "../family.ts";
 import type { Item } from "../item.ts";
 import type { KindRules } from "../kind-rules.ts";
 import type { Kind } from "../response.ts";
+import { chainRules } from "./chain.ts";
 import { countRules } from "./count.ts";
 import { judgeRules } from "./judge.ts";
 import { lineRules } from "./line.ts";
@@ -12,7 +13,7 @@ import { rangeRules } from "./range.ts";
 import { sumRules } from "./sum.ts";
 import { trayRules } from "./tray.ts";
 
-const RULES: Readonly<Record<Exclude<Kind, "chain">, unknown>> = {
+const RULES: Readonly<Record<Kind, unknown>> = {
   sum: sumRules,
   order: orderRules,
   judge: judgeRules,
@@ -22,6 +23,7 @@ const RULES: Readonly<Record<Exclude<Kind, "chain">, unknown>> = {
   range: rangeRules,
   mark: markRules,
   line: lineRules,
+  chain: chainRules,
 };
 
 /** The rules of a family's kind. A family and its items are always of one kind, which the types of this table cannot say. */
