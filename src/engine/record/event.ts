@@ -2,8 +2,12 @@ import { isResponse, type Response } from "../question/response.ts";
 import { VERDICTS, type VerdictCode } from "../question/verdict.ts";
 import type { Span } from "../quantity/round.ts";
 
-/** What an event tells of. `answered` carries the learner's own response; all others carry what was shown or said. */
-export const EVENT_KINDS = ["answered", "read", "hinted", "left", "discussed"] as const;
+/**
+ * What an event tells of. `answered` carries the learner's own response; all others carry what was shown or said. A page
+ * that was read names its objective or module in `givens` (`objective`, `module`) and has no family; `carried` holds the
+ * typed code in `givens.code`.
+ */
+export const EVENT_KINDS = ["answered", "read", "hinted", "left", "discussed", "carried"] as const;
 export type EventKind = (typeof EVENT_KINDS)[number];
 
 /**
