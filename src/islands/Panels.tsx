@@ -7,9 +7,9 @@ import { Valued } from "./Valued.tsx";
 const HALF = 36;
 const MIDDLE = 50;
 
-/** How far one millimetre more moves the answer, as an arrow on a small rule. */
+/** How far a step more moves the answer, as an arrow on a small rule. */
 const MoveArrow = ({ change }: { readonly change: string }) => {
-  const value = Number(change.replace("−", "-"));
+  const value = Number.parseFloat(change.replace("−", "-"));
   const tip = MIDDLE + Math.max(-2, Math.min(2, value)) * (HALF / 2);
   const back = value > 0 ? -5 : 5;
   return (
@@ -23,14 +23,16 @@ const MoveArrow = ({ change }: { readonly change: string }) => {
 /** Label without what stands behind its comma: whose number it is matters above, not here. */
 const short = (label: string): string => label.split(",")[0] ?? label;
 
-const MoveRow = ({ move }: { readonly move: Move }) => {
-  const [first, second] = Object.values(move.changes);
-  const text = second === undefined || second === first ? withUnit(first ?? "0", move.unit) : `${withUnit(first ?? "0", move.unit)} and ${withUnit(second, move.unit)}`;
+const MoveRow = ({ move, words }: { readonly move: Move; readonly words: Words }) => {
+  const texts = [...new Set(Object.values(move.changes))];
+  const last = texts.at(-1) ?? "0";
+  // An arrow compares lengths with lengths; where the answer is of another kind, the number stands alone.
+  const isSameUnit = last.endsWith(withUnit("", move.unit)) && move.unit === "mm";
   return (
     <div>
-      <dt>{short(move.label)}</dt>
-      <dd className="v">{text}</dd>
-      <MoveArrow change={second ?? first ?? "0"} />
+      <dt>{short(move.label)} <span className="v">{move.by}</span></dt>
+      <dd className="v">{texts.join(` ${words.card.and} `)}</dd>
+      {isSameUnit ? <MoveArrow change={last} /> : <span />}
     </div>
   );
 };
@@ -59,7 +61,7 @@ export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
         {moves.length === 0 ? null : (
           <>
             <p>{isTwo ? words.card.movesLeadTwo : words.card.movesLead}</p>
-            <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} />)}</dl>
+            <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} words={words} />)}</dl>
           </>
         )}
       </section>

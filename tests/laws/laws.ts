@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { answerTo, compute, draw, families, grade, slipsOf } from "../../src/bank/index.ts";
+import { answerTo, compute, draw, explain, families, grade, slipsOf } from "../../src/bank/index.ts";
 import { CATALOGUE } from "../../src/bank/catalogue.ts";
 import type { Item, SumItem } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
@@ -12,6 +12,9 @@ const DRAWS = Number(process.env["DRAWS"] ?? 10_000);
 export const lawsFor = (part: number, parts: number): void => {
   describe.each(families.filter((_, index) => index % parts === part).map(({ id }) => id))("%s", keepsTheLaws);
 };
+
+/** What a sentence looks like where a value was missing. */
+const HOLE = /undefined|NaN|\[object|\$\{|Infinity/;
 
 const isSum = (item: Item): item is SumItem => item.kind === "sum";
 
@@ -115,10 +118,22 @@ const keepsTheLaws = (id: string): void => {
     expect(seedsWhere((item, seed) => seed < 200 && strange.some((response) => response.kind !== item.kind && grade(item, response).verdict !== "not-recognised"))).toEqual([]);
   });
 
+  it("explains its answer, every slip and a stray value, with three full panels and no hole", () => {
+    const failed = seedsWhere((item, seed) => {
+      if (seed >= 200) return false;
+      const responses = [right[seed] as Response, ...slipsOf(item).map(({ response }) => response), { kind: "sum", says: "ask-locally" } as const, { kind: "sum", text: "3.7" } as const];
+      return responses.filter(({ kind }) => kind === item.kind).some((response) => {
+        const text = explain(item, response);
+        return text.happened.length === 0 || text.working.length === 0 || HOLE.test(JSON.stringify(text));
+      });
+    });
+    expect(failed).toEqual([]);
+  });
+
   it("has at least three wordings, a sentence for every slip, and no hole in any sentence", () => {
     const words = declared.words.en;
     expect(words.stems.length).toBeGreaterThanOrEqual(3);
     expect(Object.keys(words.slips).sort()).toEqual(declared.slips.map((slip) => slip.id).sort());
-    expect(seedsWhere((item, seed) => seed < 500 && /undefined|NaN|\[object|\$\{|Infinity/.test(JSON.stringify(item)))).toEqual([]);
+    expect(seedsWhere((item, seed) => seed < 500 && HOLE.test(JSON.stringify(item)))).toEqual([]);
   });
 };

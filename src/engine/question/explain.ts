@@ -1,20 +1,25 @@
-import { numberText, THIN_SPACE, unitText } from "../quantity/format.ts";
+import { numberText, THIN_SPACE, unitText, withUnit } from "../quantity/format.ts";
+import { sumOnGrid } from "../quantity/grid.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { Family, SumFamily } from "./family.ts";
-import { type Givens, isSays } from "./family-head.ts";
+import { type Givens, type GivenSpec, isSays } from "./family-head.ts";
 import { inverseGiven } from "./inverse.ts";
 import type { Item } from "./item.ts";
 import type { Compared, SlipResponse } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
 import type { Response } from "./response.ts";
-import { sayOf } from "./say.ts";
+import { placesOf, sayOf } from "./say.ts";
+import { solvedAt } from "./solve.ts";
 import type { Verdict } from "./verdict.ts";
 
-/** What one unit more of a given does to each ask. */
+/** What a little more of a given does to each ask. */
 export interface Move {
   readonly key: string;
   readonly label: string;
   readonly unit: UnitId;
+  /** How much more, or less, with its sign and unit. */
+  readonly by: string;
+  /** By ask, with sign and unit. */
   readonly changes: Readonly<Record<string, string>>;
 }
 
@@ -30,24 +35,38 @@ export interface Explanation {
   readonly compare: readonly Compared[];
 }
 
-const signed = (change: number): string => {
-  const text = numberText(change, 1);
-  if (Number(change.toFixed(1)) === 0) return "0";
+const signed = (change: number, places: number): string => {
+  const text = numberText(change, places);
+  if (Number(change.toFixed(places)) === 0) return "0";
   return change > 0 ? `+${text}` : text;
 };
 
-const changesFor = (family: SumFamily, item: Item, { givens, key }: { givens: Givens; key: string }): Readonly<Record<string, string>> => {
-  const before = family.solve(givens, item.about);
-  const after = family.solve({ ...givens, [key]: (givens[key] as number) + 1 }, item.about);
-  if (isSays(before) || isSays(after)) return {};
-  return Object.fromEntries(family.asks.map(({ id }) => [id, signed((after[id] as number) - (before[id] as number))]));
+/** One unit more where the given has room for it, otherwise one step of its grid; less where the range ends. */
+const stepOf = ({ key, least, greatest, step }: GivenSpec, givens: Givens): number => {
+  const by = greatest - least >= 2 ? Math.max(1, step) : step;
+  return (givens[key] as number) + by <= greatest ? by : -by;
 };
 
-/** Sensitivity of every given of a sum: one unit more, all else the same. */
+const changesFor = (family: SumFamily, item: Item, { givens, key, by }: { givens: Givens; key: string; by: number }): Readonly<Record<string, string>> => {
+  const before = family.solve(givens, item.about);
+  const after = solvedAt(family, { ...givens, [key]: sumOnGrid(givens[key] as number, by) }, item.about);
+  if (after === null || isSays(before) || isSays(after)) return {};
+  return Object.fromEntries(family.asks.map(({ id, unit, roundTo }) => {
+    const text = signed((after[id] as number) - (before[id] as number), Math.max(1, placesOf(roundTo)));
+    return [id, withUnit(text, unit)];
+  }));
+};
+
+/** Sensitivity of every given of a sum: a little more of it, all else the same. */
 const movesOf = (family: Family, item: Item): readonly Move[] => {
   if (family.kind !== "sum") return [];
   const { givens } = rulesOf(family).drawOf(item);
-  return item.givens.map(({ key, label, unit }) => ({ key, label, unit, changes: changesFor(family, item, { givens, key }) }));
+  return item.givens.flatMap(({ key, label, unit }) => {
+    const spec = family.givens.find((given) => given.key === key);
+    if (!spec) return [];
+    const by = stepOf(spec, givens);
+    return [{ key, label, unit, by: withUnit(signed(by, placesOf(spec.step)), unit), changes: changesFor(family, item, { givens, key, by }) }];
+  });
 };
 
 const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly string[] => {

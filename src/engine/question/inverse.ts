@@ -1,6 +1,7 @@
 import { ROOT_TOLERANCE } from "../quantity/tolerance.ts";
 import type { SumFamily } from "./family.ts";
 import { type Draw, isSays } from "./family-head.ts";
+import { solvedAt } from "./solve.ts";
 
 interface Target {
   readonly key: string;
@@ -13,8 +14,8 @@ const MOST_STEPS = 60;
 /** The value of one given at which the learner's answer would be right; `null` where there is none above 0. Secant steps. */
 export const inverseGiven = (family: SumFamily, { givens, about }: Draw, { key, ask, value }: Target): number | null => {
   const gap = (given: number): number => {
-    const solution = family.solve({ ...givens, [key]: given }, about);
-    return isSays(solution) ? Number.NaN : (solution[ask] as number) - value;
+    const solution = solvedAt(family, { ...givens, [key]: given }, about);
+    return solution === null || isSays(solution) ? Number.NaN : (solution[ask] as number) - value;
   };
   let before = givens[key] as number;
   let now = before + 1;

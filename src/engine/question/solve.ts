@@ -1,7 +1,6 @@
 import { acceptedSpan, asAsked, type Span } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
-import type { Solution } from "./family-head.ts";
-import { isSays } from "./family-head.ts";
+import { type Draw, type Givens, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 /** Accepted span of every ask; empty where the answer is not a number. */
@@ -21,4 +20,14 @@ export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): Sum
   const [first] = family.asks;
   if (family.asks.length === 1 && first) return { kind: "sum", text: texts[first.id] as string };
   return { kind: "sum", texts };
+};
+
+/** The answer to givens that no draw made; `null` where they lie outside what the formula takes. */
+export const solvedAt = (family: Pick<SumRules, "solve">, givens: Givens, about: Draw["about"]): Solution | null => {
+  try {
+    return family.solve(givens, about);
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
 };
