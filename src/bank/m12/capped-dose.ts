@@ -26,8 +26,8 @@ const LINES: readonly SheetLine[] = [
   { medicine: "clindamycin", dose: "clindamycin.ashp@1", cap: "clindamycin-cap.us-sheet@1" },
 ];
 
-const valueOf = (pin: string): number => antibiotic(pin).number.value as number;
-const inMg = (pin: string): number => valueOf(pin) * (antibiotic(pin).unit === "g" ? MG_PER_G : 1);
+const pinnedValue = (pin: string): number => antibiotic(pin).number.value as number;
+const inMg = (pin: string): number => pinnedValue(pin) * (antibiotic(pin).unit === "g" ? MG_PER_G : 1);
 
 /** Heavy children come often enough that the cap is met, and some of them without a word of which weight counts. */
 const drawWeight = (chance: Chance) => {
@@ -42,7 +42,7 @@ const drawn = (chance: Chance): Draw => {
   const { about, weightKg } = drawWeight(chance);
   const line = chance.pick(LINES);
   return {
-    givens: { weightKg, doseMgPerKg: valueOf(line.dose), capMg: inMg(line.cap) },
+    givens: { weightKg, doseMgPerKg: pinnedValue(line.dose), capMg: inMg(line.cap) },
     about: { ...about, medicine: line.medicine },
     origins: { doseMgPerKg: { from: "local", entry: line.dose }, capMg: { from: "local", entry: line.cap } },
   };

@@ -17,7 +17,7 @@ const SHEETS = [
   { medicine: "clindamycin", interval: "clindamycin-repeat.ashp@1", loss: "blood-loss-repeat.us-sheet@1", other: "blood-loss-repeat.uk-sheet@1" },
   { medicine: "clindamycin", interval: "clindamycin-repeat.us-sheet@1", loss: "blood-loss-repeat.us-sheet@1", other: "blood-loss-repeat.uk-sheet@1" },
 ] as const;
-const valueOf = (pin: string): number => antibiotic(pin).number.value as number;
+const pinnedValue = (pin: string): number => antibiotic(pin).number.value as number;
 
 const clockSolution = (clock: string): Solution => {
   const [hourH = 0, minuteMin = 0] = clock.split(":").map(Number);
@@ -55,9 +55,9 @@ const drawn = (chance: Chance): Draw => {
   const { about, weightKg } = drawPatient(chance);
   const sheet = chance.pick(SHEETS);
   const start = clockOf(chance, chance.pick([7, 9, 13, 18, 20]), 2);
-  const intervalH = valueOf(sheet.interval);
+  const intervalH = pinnedValue(sheet.interval);
   return {
-    givens: { weightKg, intervalH, lostMl: drawLoss(chance, weightKg), lossLimitMlPerKg: valueOf(sheet.loss) },
+    givens: { weightKg, intervalH, lostMl: drawLoss(chance, weightKg), lossLimitMlPerKg: pinnedValue(sheet.loss) },
     about: {
       ...about,
       medicine: sheet.medicine,
@@ -97,9 +97,9 @@ export const repeatTime: SumFamily = {
   solve: (givens, about) => dueAt(givens, about),
   slips: [
     { id: "from-the-cut", gives: (draw) => unlessSame(draw, dueAt(draw.givens, draw.about, { from: draw.about["incision"] ?? "" })) },
-    { id: "other-sheet", gives: (draw) => unlessSame(draw, dueAt(draw.givens, draw.about, { lossLimitMlPerKg: valueOf(draw.about["other"] ?? "") })) },
-    { id: "loss-ignored", gives: (draw) => (draw.about["other"] === "blood-loss-repeat.uk-sheet@1" && given(draw.givens, "lostMl") <= given(draw.givens, "weightKg") * valueOf("blood-loss-repeat.uk-sheet@1") ? null : unlessSame(draw, dueAt(draw.givens, draw.about, { ignoresLoss: true }))) },
-    { id: "at-the-loss", gives: (draw) => { const solution = clockSolution(draw.about["seen"] ?? ""); return same(solution, dueAt(draw.givens, draw.about, { lossLimitMlPerKg: valueOf(draw.about["other"] ?? "") })) ? null : unlessSame(draw, solution); } },
+    { id: "other-sheet", gives: (draw) => unlessSame(draw, dueAt(draw.givens, draw.about, { lossLimitMlPerKg: pinnedValue(draw.about["other"] ?? "") })) },
+    { id: "loss-ignored", gives: (draw) => (draw.about["other"] === "blood-loss-repeat.uk-sheet@1" && given(draw.givens, "lostMl") <= given(draw.givens, "weightKg") * pinnedValue("blood-loss-repeat.uk-sheet@1") ? null : unlessSame(draw, dueAt(draw.givens, draw.about, { ignoresLoss: true }))) },
+    { id: "at-the-loss", gives: (draw) => { const solution = clockSolution(draw.about["seen"] ?? ""); return same(solution, dueAt(draw.givens, draw.about, { lossLimitMlPerKg: pinnedValue(draw.about["other"] ?? "") })) ? null : unlessSame(draw, solution); } },
     { id: "from-the-loss", gives: (draw) => unlessSame(draw, clockSolution(clockAfter({ from: draw.about["seen"] ?? "", afterMin: given(draw.givens, "intervalH") * MIN_PER_H }).clock)) },
   ],
   words: {

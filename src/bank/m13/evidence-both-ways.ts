@@ -21,15 +21,15 @@ const CLAIMS: Readonly<Record<string, { readonly told: (isSingleLighter: boolean
   turned: { told: (lighter) => `“In that study, for that device, ${lighter ? "reuse" : "single use"} weighed less.”`, judgement: { picks: "contradicts", reasons: ["as-measured"] } },
 };
 
-const valueOf = (pin: string): string => carbon(pin).value.value ?? "";
+const pinnedValue = (pin: string): string => carbon(pin).value.value ?? "";
 const judgementOf = (draw: Draw): Judgement => CLAIMS[draw.about["claim"] ?? ""]?.judgement ?? { picks: "nothing-here", reasons: [] };
 const claimOf = (say: Say) => CLAIMS[say.about("claim")] as (typeof CLAIMS)[string];
 const deviceOf = (say: Say) => DEVICES[say.about("device")] as (typeof DEVICES)[string];
 const study = (say: Say): string => {
   const { name, single, reused } = deviceOf(say);
-  return `A study of ${name} found ${valueOf(single)} kg of CO₂ equivalent a case for single use and ${valueOf(reused)} kg for reuse.`;
+  return `A study of ${name} found ${pinnedValue(single)} kg of CO₂ equivalent a case for single use and ${pinnedValue(reused)} kg for reuse.`;
 };
-const claimText = (say: Say): string => claimOf(say).told(Number(valueOf(deviceOf(say).single)) < Number(valueOf(deviceOf(say).reused)));
+const claimText = (say: Say): string => claimOf(say).told(Number(pinnedValue(deviceOf(say).single)) < Number(pinnedValue(deviceOf(say).reused)));
 const told = (say: Say): string => `${study(say)} Somebody concludes: ${claimText(say)}`;
 const OPTIONS = { "holds-there": "It holds for that device, as measured", contradicts: "It contradicts the study", "nothing-here": "It cannot be said from this", proven: "It holds for our kit as well" } as const;
 const decided = (say: Say): string => OPTIONS[claimOf(say).judgement.picks as keyof typeof OPTIONS];
