@@ -25,7 +25,7 @@ const roundedUp = (draw: Draw): Picks | null => {
 const unlessRounded = (draw: Draw, id: string, pick: string): Picks | null => (roundedUp(draw)?.[id] === pick ? null : { ...truthAt(years(draw)), [id]: pick });
 const nearest = (draw: Draw): string => (years(draw) < 5 ? BANDS[0] : (BANDS.at(-1) ?? ""));
 const bandBelow = (draw: Draw): string | null => {
-  const at = BANDS.findIndex((band) => band === bandOf(years(draw)));
+  const at = (BANDS as readonly string[]).indexOf(bandOf(years(draw)));
   return at > 0 ? (BANDS[at - 1] ?? null) : null;
 };
 
