@@ -3,5 +3,8 @@ import type { Loaders } from "../loaders.ts";
 /** One chunk a family of module DX. */
 export const LOAD_DX: Loaders = {
   difficulty: async () => (await import("./difficulty.ts")).difficulty,
+  reliability: async () => (await import("./reliability.ts")).reliabilityOfSheet,
   "cut-score": async () => (await import("./cut-score.ts")).cutScore,
+  "contact-time": async () => (await import("./contact-time.ts")).contactTime,
+  "rare-harm": async () => (await import("./rare-harm.ts")).rareHarm,
 };
