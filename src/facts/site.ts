@@ -1,0 +1,12 @@
+import site from "../../content/site.json" with { type: "json" };
+
+export interface SiteSettings {
+  readonly name: string;
+  /** The edition that a report names; the same as the version of the package. */
+  readonly edition: string;
+  /** Where reports of faults go: an e-mail address, or words such as a room and a telephone; empty where nobody is named. */
+  readonly reportTo: string;
+}
+
+/** What whoever runs the site has set. */
+export const SITE: SiteSettings = site;
