@@ -5,7 +5,7 @@ export interface Piece {
   readonly kind: "body" | "wide" | "ask";
   readonly html: string;
   /** Families asked here, for the left margin. */
-  readonly ask?: { readonly code: string; readonly objective: string };
+  readonly ask?: { readonly code: string; readonly objective: string; readonly number: string };
 }
 
 export interface SourceNote {
@@ -34,8 +34,8 @@ const piecesOf = (html: string): Piece[] => {
   let from = 0;
   for (const match of html.matchAll(PIECE)) {
     pieces.push({ kind: "body", html: html.slice(from, match.index) });
-    const [code = "", objective = ""] = (match[2] ?? "").split("|").slice(1);
-    pieces.push({ kind: match[1] === "ask" ? "ask" : "wide", html: match[3] ?? "", ...(code === "" ? {} : { ask: { code, objective } }) });
+    const [code = "", objective = "", number = ""] = (match[2] ?? "").split("|").slice(1);
+    pieces.push({ kind: match[1] === "ask" ? "ask" : "wide", html: match[3] ?? "", ...(code === "" ? {} : { ask: { code, objective, number } }) });
     from = match.index + match[0].length;
   }
   pieces.push({ kind: "body", html: html.slice(from) });

@@ -1,3 +1,4 @@
+import Answer from "./Answer.astro";
 import Ask from "./Ask.astro";
 import Caution from "./Caution.astro";
 import Figure from "./Figure.astro";
@@ -8,3 +9,6 @@ import Term from "./Term.astro";
 
 /** Every name that an author may use in a module. */
 export const MDX_TAGS = { Ask, Caution, Figure, Num, Ours, Pause, Term };
+
+/** The same names for the page of answers: a question is replaced by its answer, the rest is left out by the page. */
+export const ANSWER_TAGS = { ...MDX_TAGS, Ask: Answer };
