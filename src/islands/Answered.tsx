@@ -14,6 +14,7 @@ import { Drawing } from "./Drawing.tsx";
 import { Glyph } from "./Glyph.tsx";
 import type { Graded } from "./grading.ts";
 import { Panels } from "./Panels.tsx";
+import { Report } from "./Report.tsx";
 import { Stem } from "./Stem.tsx";
 import { Valued } from "./Valued.tsx";
 
@@ -74,6 +75,7 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
       {inWords === undefined ? null : <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={inWords} /></p></details>}
       <details className="more"><summary>{words.card.working}</summary><ul className="working">{explanation.working.map((text) => <li key={text}><Valued text={text} /></li>)}</ul></details>
       <details className="more"><summary>{words.card.stemAgain}</summary><div><Stem item={item} /><p className="question">{item.question}</p></div></details>
+      <Report item={item} graded={graded} words={words} />
     </>
   );
 };
