@@ -40,7 +40,7 @@ const CALLS: Readonly<Record<string, Call>> = {
 
 const callOf = (about: Draw["about"]): Call => CALLS[about["call"] ?? ""] ?? (CALLS["chest"] as Call);
 const slotOf = (draw: Draw): Slot => callOf(draw.about).slot;
-const rank = (slot: string): number => SLOTS.findIndex((one) => one === slot);
+const rank = (slot: string): number => (SLOTS as readonly string[]).indexOf(slot);
 const called = (say: Say): Call => callOf({ call: say.about("call") });
 
 const drawn = (chance: Chance): Draw => {
