@@ -7,7 +7,13 @@ export interface DayAnswer {
   readonly unsafe: boolean;
 }
 
-export type ReturnReason = "first" | "right" | "early" | "wrong" | "unsafe" | "capped";
+/** A date brought from another device; it counts only where this one has none. */
+export interface CarriedDate {
+  readonly day: number;
+  readonly carriedDay: number;
+}
+
+export type ReturnReason = "first" | "right" | "early" | "wrong" | "unsafe" | "capped" | "carried";
 
 export interface Return {
   readonly day: number;
@@ -25,15 +31,20 @@ interface Standing extends Return {
   /** While an unsafe answer stands: the day it came and the clean draws of the day looked at. */
   readonly unsafeSince: number | null;
   readonly cleanToday: number;
+  /** Longest gap that a teaching list allows; null where none does. */
+  readonly capDays: number | null;
 }
 
-const START: Standing = { day: 0, reason: "first", place: -1, today: 0, unsafeSince: null, cleanToday: 0 };
+const START: Standing = { day: 0, reason: "first", place: -1, today: 0, unsafeSince: null, cleanToday: 0, capDays: null };
 
 const gapAt = (place: number): number => GAPS_DAYS[Math.min(place, GAPS_DAYS.length - 1)] ?? 0;
 
 const at = (before: Standing, place: number, reason: ReturnReason): Standing => {
   const kept = Math.min(GAPS_DAYS.length - 1, Math.max(0, place));
-  return { ...before, place: kept, day: before.today + gapAt(kept), reason, unsafeSince: null, cleanToday: 0 };
+  const gap = gapAt(kept);
+  const isCapped = before.capDays !== null && before.capDays < gap;
+  const days = isCapped ? (before.capDays ?? gap) : gap;
+  return { ...before, place: kept, day: before.today + days, reason: isCapped ? "capped" : reason, unsafeSince: null, cleanToday: 0 };
 };
 
 const afterUnsafe = (before: Standing): Standing => ({
@@ -61,6 +72,27 @@ const afterAnswer = (before: Standing, answer: DayAnswer, isFirstOfDay: boolean)
   return today < now.day ? { ...now, reason: "early" } : at(now, now.place + 1, "right");
 };
 
+const afterCarried = (before: Standing, { day, carriedDay }: CarriedDate): Standing => {
+  const today = Math.max(before.today, day);
+  return before.place >= 0 || before.unsafeSince !== null ? { ...before, today } : { ...before, today, place: 0, day: carriedDay, reason: "carried" };
+};
+
+/** The day of return over answers and carried dates, with the cap of a teaching list in days; null before anything counts. */
+export const returnAfter = (steps: readonly (DayAnswer | CarriedDate)[], capDays: number | null): Return | null => {
+  if (steps.length === 0) return null;
+  const seenDays = new Set<number>();
+  let standing: Standing = { ...START, capDays };
+  for (const step of steps) {
+    if ("carriedDay" in step) {
+      standing = afterCarried(standing, step);
+      continue;
+    }
+    standing = afterAnswer(standing, step, !seenDays.has(step.day));
+    seenDays.add(step.day);
+  }
+  return { day: standing.day, reason: standing.reason };
+};
+
 const requireAnswer = ({ day, right, unsafe }: DayAnswer, index: number): void => {
   requireCount({ [`answers[${index}].day`]: day });
   for (const [name, value] of Object.entries({ right, unsafe })) {
@@ -78,18 +110,13 @@ const requireAnswer = ({ day, right, unsafe }: DayAnswer, index: number): void =
  * (true overrules right). The first answer of each day counts; later ones of a day only where one is unsafe or an
  * unsafe one stands.
  * @returns Day of return on the same count of days, and the reason: `first`, `right`, `early`, `wrong` or `unsafe`.
- * `capped` is for a caller that brings the date forward.
+ * `capped` and `carried` come only
+ * where a teaching list caps the gap or a date came from another device, which this function does not take.
  * @throws {RangeError} If there is no answer, a day is negative or not whole, or a mark is neither true nor false.
  * @example nextReturn([{ day: 0, right: true, unsafe: false }, { day: 2, right: true, unsafe: false }, { day: 4, right: true, unsafe: false }]) // => { day: 8, reason: "right" }
  */
 export const nextReturn = (answers: readonly DayAnswer[]): Return => {
   if (answers.length === 0) throw new RangeError("answers must hold at least one answer, got 0");
   answers.forEach(requireAnswer);
-  const seenDays = new Set<number>();
-  let standing = START;
-  for (const answer of answers) {
-    standing = afterAnswer(standing, answer, !seenDays.has(answer.day));
-    seenDays.add(answer.day);
-  }
-  return { day: standing.day, reason: standing.reason };
+  return returnAfter(answers, null) ?? { day: START.day, reason: START.reason };
 };
