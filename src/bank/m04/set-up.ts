@@ -29,6 +29,7 @@ export const setUp: OrderFamily = {
     { before: "pack-opened", after: "connected" },
     { before: "connected", after: "white" },
     { before: "warmed", after: "fluid" },
+    { before: "warmed", after: "skin" },
     { before: "fluid", after: "skin" },
     { before: "white", after: "picture", critical: true },
     { before: "picture", after: "skin", critical: true },
