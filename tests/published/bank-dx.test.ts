@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { draw, grade } from "../../src/bank/index.ts";
+import type { Item } from "../../src/engine/question/item.ts";
+import type { Response } from "../../src/engine/question/response.ts";
+
+/** Families of module DX beside a second way to their answer: a search instead of a formula, lists of marks, the examples of the curriculum. */
+
+const ITEMS = 300;
+type Given = (key: string) => number;
+
+const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
+const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
+const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
+  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
+const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
+const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
+
+describe("setting a standard and reading the figures", () => {
+  it("puts around 18 of 24 the interval in which the score test does not reject: 55 to 88 (Wilson 1927)", () => {
+    /** End of the interval by halving: where the distance of the observed share is 1.959964 standard errors. */
+    const end = (events: number, total: number, side: 1 | -1): number => {
+      const seen = events / total;
+      let [near, far] = [seen, side > 0 ? 1 : 0];
+      for (let step = 0; step < 80; step += 1) {
+        const middle = (near + far) / 2;
+        const isInside = Math.abs(seen - middle) <= 1.959964 * Math.sqrt((middle * (1 - middle)) / total);
+        [near, far] = isInside ? [middle, far] : [near, middle];
+      }
+      return 100 * near;
+    };
+    expect([end(18, 24, -1).toFixed(0), end(18, 24, 1).toFixed(0)]).toEqual(["55", "88"]);
+    expect(notRight("difficulty", (_, of) => many({ sharePercent: (100 * of("rightAnswers")) / of("learners"), lowPercent: end(of("rightAnswers"), of("learners"), -1), highPercent: end(of("rightAnswers"), of("learners"), 1) }, 2))).toEqual([]);
+  });
+
+  it("takes mean and spread from all pairs of judges", () => {
+    expect(notRight("cut-score", (_, of) => {
+      const judges = ["firstPoints", "secondPoints", "thirdPoints", "fourthPoints"].map(of);
+      const pairs = judges.flatMap((one, at) => judges.slice(at + 1).map((other) => (one - other) ** 2));
+      return { kind: "sum", texts: { cutPoints: (judges.reduce((sum, judge) => sum + judge, 0) / 4).toFixed(3), spreadPoints: Math.sqrt(pairs.reduce((sum, square) => sum + square, 0) / pairs.length / 2).toFixed(3), mustBeRight: String(of("critical")) } };
+    })).toEqual([]);
+  });
+
+  it("finds a standard error of 4.5 at 10 points and 0.8, and a reliability that splits the variance in two", () => {
+    expect((10 * Math.sqrt(1 - 0.8)).toFixed(1)).toBe("4.5");
+    expect(notRight("reliability", (_, of) => {
+      const total = of("sdPoints") * of("sdPoints");
+      const common = (total - of("withinPoints")) * (1 + 1 / (of("items") - 1));
+      return { kind: "sum", texts: { reliability: (common / total).toFixed(4), semPoints: Math.sqrt(total - common).toFixed(3) } };
+    })).toEqual([]);
+  });
+
+  it("gives 56.5 minutes for 2500 words, 12 questions and difficulty 3, as the curriculum prints", () => {
+    const minutes = (words: number, questions: number, difficulty: number): number => (9 * (209 * words + 278_000 * questions + 1_550_000 * difficulty - 2_230_000)) / 1_000_000;
+    expect(minutes(2500, 12, 3).toFixed(1)).toBe("56.5");
+    expect(notRight("contact-time", (_, of) => one(minutes(of("words"), of("questions"), of("difficulty")), 3))).toEqual([]);
+  });
+
+  it("allows 7.5 per cent after 40 without harm, near the exact end 1 − 0.05^(1/n) (Hanley and Lippman-Hand 1983)", () => {
+    expect((100 * 3) / 40).toBe(7.5);
+    expect(items("rare-harm").filter((item) => {
+      const n = reader(item)("cases");
+      const exact = 100 * (1 - 0.05 ** (1 / n));
+      return grade(item, one(300 / n, 2)).verdict !== "right" || 300 / n < exact || 300 / n > exact * 1.12;
+    }).map(({ seed }) => seed)).toEqual([]);
+  });
+});

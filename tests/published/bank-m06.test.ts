@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { draw, grade } from "../../src/bank/index.ts";
+import type { Item } from "../../src/engine/question/item.ts";
+import type { Response } from "../../src/engine/question/response.ts";
+
+/** Families of module M06 that need no drawing beside a second way to their answer: coordinates instead of the law of cosines, lines counted one by one. */
+
+const ITEMS = 300;
+type Given = (key: string) => number;
+
+const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
+const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
+const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
+  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
+const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
+
+describe("portals and reach", () => {
+  it("give the angle that coordinates and an arc tangent give", () => {
+    expect(notRight("between-tools", (_, of) => {
+      const [scope, tool, gap] = [of("scopeMm"), of("toolMm"), of("portalGapMm")];
+      const along = (scope ** 2 - tool ** 2 + gap ** 2) / (2 * gap);
+      const height = Math.sqrt(scope ** 2 - along ** 2);
+      return one(((Math.atan2(along, height) + Math.atan2(gap - along, height)) * 180) / Math.PI, 4);
+    })).toEqual([]);
+  });
+
+  it("leave a length that is counted off millimetre by millimetre", () => {
+    expect(notRight("reach", (_, of) => {
+      let left = of("workingMm");
+      for (let used = 0; used < of("softTissueMm") + of("pathMm"); used += 1) left -= 1;
+      return left < 0 ? { kind: "sum", says: "none" } : one(left, 0);
+    })).toEqual([]);
+  });
+
+  it("clear the hump at the tilt that halving finds", () => {
+    expect(notRight("over-the-hump", (_, of) => {
+      let [low, high] = [0, 90];
+      for (let step = 0; step < 60; step += 1) [low, high] = of("awayMm") * Math.tan((((low + high) / 2) * Math.PI) / 180) < of("heightMm") ? [(low + high) / 2, high] : [low, (low + high) / 2];
+      return one(low, 4);
+    })).toEqual([]);
+  });
+
+  it("differ by 26 points for the peroneal nerve at the lateral edge: 45 and 19 per cent (Houston 2025); in adults 20 and 3 of 29 (2023)", () => {
+    expect(notRight("lines-that-touch", (item, of) => {
+      const isChild = item.stem.join(" ").toLowerCase().includes("scans of children");
+      const [more, less] = isChild ? [45, 19] : [Number((2000 / 29).toFixed(1)), Number((300 / 29).toFixed(1))];
+      expect([of("anterolateralPercent"), of("anteromedialPercent")]).toEqual([more, less]);
+      return { kind: "sum", texts: { lessPercent: less.toFixed(1), differencePoints: (more - less).toFixed(1), fewerLines: (of("lines") * (more - less) / 100).toFixed(2) } };
+    })).toEqual([]);
+    expect(items("lines-that-touch").filter((item) => grade(item, { kind: "sum", texts: { lessPercent: String(reader(item)("anterolateralPercent")), differencePoints: "26", fewerLines: "1" } }).verdict !== "unsafe-side")).toEqual([]);
+  });
+});

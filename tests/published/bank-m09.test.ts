@@ -1,0 +1,89 @@
+import { describe, expect, it } from "vitest";
+import { draw, grade } from "../../src/bank/index.ts";
+import type { Item } from "../../src/engine/question/item.ts";
+import type { Response } from "../../src/engine/question/response.ts";
+
+/** Families of module M09 that need no drawing beside a second way to their answer: printed tables, polygons, ratings written out. */
+
+const ITEMS = 300;
+type Given = (key: string) => number;
+
+const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
+const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
+const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
+  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
+const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
+
+describe("reading the tear", () => {
+  it("puts a tear into the zones of the printed table: below 3, to 5, above 5 mm (adults)", () => {
+    expect(notRight("rim-zone", (_, of) => ({ kind: "name", picks: { zone: String(1 + [3, 5].filter((border) => of("fromRimMm") > border).length), decides: "no" } }))).toEqual([]);
+    expect(items("rim-zone").filter((item) => [3, 5].includes(reader(item)("fromRimMm")))).toEqual([]);
+  });
+
+  it("measures along the clock as a polygon of many corners does: 28.8 mm at 15 mm and 110°", () => {
+    const walked = (radius: number, degrees: number): number => {
+      const corners = 20_000;
+      return corners * 2 * radius * Math.sin((degrees * Math.PI) / 180 / corners / 2);
+    };
+    expect(walked(15, 110)).toBeCloseTo(28.8, 1);
+    expect(notRight("clock-length", (item, of) => {
+      const hours = [/from (?:half past )?(\d+)/, /to (?:half past )?(\d+)/, /begins at (?:half past )?(\d+)/, /ends at (?:half past )?(\d+)/];
+      expect(hours.some((hour) => hour.test(item.stem.join(" ")))).toBe(true);
+      return one(walked(of("rimRadiusMm"), (Number(item.about["toHalves"]) - Number(item.about["fromHalves"])) * 15), 3);
+    })).toEqual([]);
+  });
+
+  it("meets the printed criteria of a discoid meniscus: 15 mm, a fifth of the tibia, three slices of 5 mm (1989, 1991)", () => {
+    expect(notRight("discoid", (item, of) => {
+      const met = (isMet: boolean): string => (isMet ? "met" : "not-met");
+      const picks = { width: met(of("widthMm") > 15), share: met(5 * of("widthMm") > of("tibialMm")), slices: of("sliceMm") === 5 ? met(of("slices") > 2) : "cannot", next: /no symptoms/.test(item.stem.join(" ")) ? "watch" : "rim" };
+      return { kind: "name", picks };
+    })).toEqual([]);
+  });
+
+  it("steps off a length whose every value rounds to the counted steps", () => {
+    expect(notRight("probe-steps", (_, of) => {
+      const lengths = Array.from({ length: 6000 }, (_length, hundredth) => hundredth / 100).filter((length) => Math.round(length / of("tipMm")) === of("steps"));
+      return { kind: "range", from: (lengths[0] ?? 0).toFixed(2), to: (lengths.at(-1) ?? 0).toFixed(2) };
+    })).toEqual([]);
+  });
+
+  it("counts depth in width by tenths of a millimetre", () => {
+    expect(notRight("depth-in-width", (_, of) => one((100 * Math.round(of("depthMm") * 10)) / Math.round(of("widthMm") * 10), 3))).toEqual([]);
+  });
+
+  it("leaves the sheet's rim and never less", () => {
+    expect(notRight("rim-left", (_, of) => {
+      let trimmed = 0;
+      while (of("widthMm") - (trimmed + 0.5) >= of("targetMm")) trimmed += 0.5;
+      return trimmed === 0 ? { kind: "sum", says: "none" } : one(trimmed, 1);
+    })).toEqual([]);
+    expect(items("rim-left").filter((item) => grade(item, one(Math.max(0, reader(item)("widthMm") - reader(item)("targetMm")) + 0.1, 1)).verdict !== "unsafe-side")).toEqual([]);
+  });
+
+  it("agrees beyond chance as all pairs of ratings do: 20, 5, 10, 15 give 0.40 (Cohen 1960)", () => {
+    const kappa = (cells: readonly number[]): readonly [number, number] => {
+      const films = cells.flatMap((count, cell) => Array.from({ length: count }, () => ({ first: cell < 2, second: cell % 2 === 0 })));
+      const agreed = films.filter(({ first, second }) => first === second).length / films.length;
+      let chance = 0;
+      for (const one of films) for (const other of films) if (one.first === other.second) chance += 1;
+      chance /= films.length ** 2;
+      return [agreed, (agreed - chance) / (1 - chance)];
+    };
+    expect(kappa([20, 5, 10, 15])[1]).toBeCloseTo(0.4, 10);
+    expect(notRight("agreement", (_, of) => {
+      const [agreed, beyond] = kappa(["bothYes", "firstOnly", "secondOnly", "bothNo"].map(of));
+      return { kind: "sum", texts: { agreedPercent: (100 * agreed).toFixed(2), kappa: beyond.toFixed(4) } };
+    })).toEqual([]);
+  });
+
+  it("follows the sheet that is printed in the stem", () => {
+    expect(notRight("stability", (item, of) => {
+      const stem = item.stem.join(" ");
+      const isStable = of("shiftMm") < of("sheetMm") && stem.includes("It stays in place when the probe pulls");
+      const isException = item.about["meniscus"] === "medial" || stem.includes("being reconstructed in the same operation");
+      if (isStable) return { kind: "name", picks: { stable: "stable", plan: isException ? "repair-although" : "leave" } };
+      return { kind: "name", picks: { stable: "unstable", plan: stem.includes("does not go back") ? "ask" : "repair" } };
+    })).toEqual([]);
+  });
+});

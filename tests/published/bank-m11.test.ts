@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { draw, grade } from "../../src/bank/index.ts";
+import type { Item } from "../../src/engine/question/item.ts";
+import type { Response } from "../../src/engine/question/response.ts";
+
+/** Every family of module M11 beside a second way to its answer: laying stitches one by one, counting things one by one, or the rule in words. */
+
+const ITEMS = 300;
+type Given = (key: string) => number;
+
+const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
+const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
+const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
+  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
+const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
+const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
+
+/** Stitches laid from one margin to the other, no step longer than the greatest spacing, in tenths of a millimetre. */
+const laid = (tear: number, margin: number, spacing: number): number => {
+  const [first, last, step] = [Math.round(margin * 10), Math.round((tear - margin) * 10), Math.round(spacing * 10)];
+  let [at, count] = [first, 1];
+  while (at < last) [at, count] = [Math.min(last, at + step), count + 1];
+  return count;
+};
+
+describe("stitches on a tear", () => {
+  it("are as many as laying them one by one needs, and 5 and 8 in the curriculum's examples", () => {
+    expect([laid(25, 2.5, 5), laid(30, 2, 4)]).toEqual([5, 8]);
+    expect(notRight("how-many", (_, of) => one(laid(of("tearMm"), of("endMarginMm"), of("greatestSpacingMm")), 0))).toEqual([]);
+  });
+
+  it("stand so far apart that their gaps and the margins fill the tear", () => {
+    const failed = items("real-gap").filter((item) => {
+      const of = reader(item);
+      const fits = [...Array(2000).keys()].map((tenth) => tenth / 100).find((gap) => 2 * of("endMarginMm") + (of("stitches") - 1) * gap >= of("tearMm") - 1e-9);
+      return grade(item, one(fits ?? 0, 2)).verdict !== "right";
+    });
+    expect(failed).toEqual([]);
+  });
+
+  it("pass, stay and come back as counted one by one", () => {
+    expect(notRight("passes", (_, of) => {
+      const count = { passes: 0, anchors: 0, needles: 0 };
+      for (let device = 0; device < of("anchored"); device += 1) for (const _side of ["one", "other"]) [count.passes, count.anchors] = [count.passes + 1, count.anchors + 1];
+      for (let suture = 0; suture < of("insideOut"); suture += 1) for (const _end of ["one", "other"]) [count.passes, count.needles] = [count.passes + 1, count.needles + 1];
+      return many(count, 0);
+    })).toEqual([]);
+    expect(notRight("both-faces", (item, of) => {
+      const count: Record<string, number> = { upper: 0, lower: 0 };
+      let face = item.about["start"] ?? "";
+      for (let stitch = 0; stitch < of("stitches"); stitch += 1) [count[face], face] = [(count[face] ?? 0) + 1, face === "upper" ? "lower" : "upper"];
+      return many(count, 0);
+    })).toEqual([]);
+    expect(notRight("open-vs-used", (_, of) => many({ wasted: Array(of("opened")).fill("opened").slice(of("leftIn")).length, reorder: of("opened") }, 0))).toEqual([]);
+  });
+
+  it("fit into the cuff time as a minute by minute diary says", () => {
+    expect(notRight("time-fit", (_, of) => {
+      const diary = Array.from({ length: of("stitches") }, (_stitch, at) => (at === 0 ? 0 : of("swapMin")) + of("eachMin"));
+      return one(of("cuffLeftMin") - diary.reduce((sum, minutes) => sum + minutes, of("lookMin")), 0);
+    })).toEqual([]);
+  });
+});
+
+describe("the order of one stitch", () => {
+  /** Steps that must come before others, as whole sentences of common practice; no source. */
+  const CHAINS = [
+    ["measure", "set-stop", "check-stop", "enter", "first-anchor", "withdraw", "second-site", "second-anchor", "slack", "probe", "cut", "recount"],
+    ["guard", "enter"], ["slack", "compare", "cut"], ["cut", "look", "recount"],
+    ["incise", "retractor", "see", "first-needle", "second-needle", "retrieve", "flex", "tie", "test", "trim", "needles-counted"],
+  ];
+  it("is right exactly where every chain is kept", () => {
+    const failed = items("one-stitch").flatMap((item) => {
+      if (item.kind !== "order") return ["not an order"];
+      const cards = item.cards.map(({ id }) => id);
+      const sorted = CHAINS.flat().filter((card, at, all) => all.indexOf(card) === at && cards.includes(card));
+      const orders = [cards, ...cards.slice(1).map((card, at) => [...cards.slice(0, at), card, cards[at] ?? "", ...cards.slice(at + 2)]), ...sorted.slice(1).map((card, at) => [...sorted.slice(0, at), card, sorted[at] ?? "", ...sorted.slice(at + 2)])];
+      return orders.filter((order) => {
+        const isKept = CHAINS.every((chain) => {
+          const shown = chain.filter((card) => order.includes(card)).map((card) => order.indexOf(card));
+          return shown.every((place, at) => at === 0 || place > (shown[at - 1] ?? -1));
+        });
+        return isKept !== (grade(item, { kind: "order", cards: order }).verdict === "right");
+      }).map((order) => `${item.seed} ${order.join(" ")}`);
+    });
+    expect(failed).toEqual([]);
+  });
+});
+
+describe("figures that are not a child's", () => {
+  it("are ranked on one bench only: two stitches of one paper (Rimmer 1995 in adult menisci, the 2006 series in cattle)", () => {
+    expect(notRight("load-share", (item) => {
+      const text = item.stem.join(" ");
+      const [human, cattle] = [text.split("human menisci").length - 1, text.split("cattle menisci").length - 1];
+      if (human + cattle === 1) return { kind: "judge", picks: "reject", reasons: ["one-stitch", "not-a-child"] };
+      return human > 0 && cattle > 0 ? { kind: "judge", picks: "reject", reasons: ["other-bench"] } : { kind: "judge", picks: "rank", reasons: ["same-bench"] };
+    })).toEqual([]);
+  });
+
+  it("are a hole in a growth plate only as large as an ellipse drawn point by point: 58.0 mm² at 8 mm and 60°", () => {
+    const drawn = (drill: number, angleDeg: number): number => {
+      const [half, steps] = [drill / 2 / Math.sin((angleDeg * Math.PI) / 180), 20_000];
+      return Array.from({ length: steps }, (_, step) => -half + ((step + 0.5) * 2 * half) / steps).reduce((sum, x) => sum + drill * Math.sqrt(1 - (x / half) ** 2) * ((2 * half) / steps), 0);
+    };
+    expect(drawn(8, 60)).toBeCloseTo(58.0, 1);
+    expect(items("physis-share").slice(0, 100).filter((item) => {
+      const of = reader(item);
+      const hole = drawn(of("drillMm"), of("angleDeg"));
+      const response: Response = item.about["asks"] === "limit" ? { kind: "sum", says: "ask-locally" } : many({ holeMm2: hole, sharePercent: (100 * hole) / of("plateMm2") }, 2);
+      return grade(item, response).verdict !== "right";
+    }).map(({ seed }) => seed)).toEqual([]);
+  });
+});
