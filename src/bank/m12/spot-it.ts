@@ -103,7 +103,7 @@ const LINE_TEXTS: Readonly<Record<Line, (say: Say, state: string) => string>> = 
   },
   mixture: (_, state) => {
     const strengths: Readonly<Record<string, string>> = { thousand: "adrenaline 1:1000", "in-micrograms": `adrenaline ${dose(localAnaesthetic(MIXTURE_PIN).number.value as number, "micrograms")} in each mL` };
-    return `For the skin: local anaesthetic with ${strengths[state] ?? "adrenaline 1:200 000"}, from the sealed vial`;
+    return `The bupivacaine of this case: with ${strengths[state] ?? "adrenaline 1:200 000"}, from the sealed vial`;
   },
   pain: (say, state) => {
     const scale = { "ten-fold": TENFOLD, small: 0.5 }[state] ?? 1;
@@ -164,7 +164,7 @@ export const spotIt: TrayFamily = {
       slips: {
         "ten-fold-passed": { name: "ten-fold passed", because: () => ["One line is ten times what the sheet gives. The figures look familiar, and that is why it is passed: do the sum, then look at the number of places."] },
         "cap-passed": { name: "cap passed", because: (say) => [`${dose(byWeightMg(say), "mg")} is right by weight, but the sheet stops at ${say.of("antibioticCapMg")}. A heavy child has a cap as well.`] },
-        "unit-passed": { name: "unit passed", because: (say) => [`The sheet gives fentanyl in micrograms. ${say.bare("weightKg")} mg is a thousand times that.`] },
+        "unit-passed": { name: "unit passed", because: (say) => [`The sheet gives fentanyl in micrograms. ${dose(say.value("weightKg") * say.value("opioidMicrograms"), "mg")} is a thousand times what it gives.`] },
         "mixture-passed": { name: "1:1000 passed", because: () => ["1:1000 is 1 mg in each millilitre, two hundred times the mixture that the sheet allows. Read the zeros aloud."] },
         "pump-passed": { name: "pump into the joint passed", because: () => ["The volume may lie within the limit and the place is still wrong. A pump keeps cartilage in the agent for hours, and cartilage dies of it."] },
         "odd-flagged": { name: "odd but right", because: (say) => [`One line that you stopped looks unusual and agrees with the sheet: another unit, a small amount, another way to write the same strength. Ask if you wonder, but it is no fault. The cefazolin of this child is ${dose(antibioticMg(say), "mg")}.`] },

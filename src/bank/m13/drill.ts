@@ -19,7 +19,7 @@ const CASES: Readonly<Record<string, DrillCase>> = {
   swab: { told: "The swab count is short by one, and the tourniquet is still up.", what: "the swab", cards: [...SEARCH, "image", "record"] },
   "tip-broken": { told: "A grasper comes back without its tip.", what: "the tip", cards: ["keep-piece", "field", "image", "record"] },
   blade: { told: "One blade too few is on the magnet. The room has been tidied already.", what: "the blade", cards: [...SEARCH, "bags-stay", "image", "record"] },
-  anchor: { told: "An anchor has slipped off its needle inside the joint, and the trolley is one short.", what: "the anchor", cards: ["field", "image", "keep-piece", "record"] },
+  anchor: { told: "An anchor has slipped off its needle inside the joint, and the trolley is one short.", what: "the anchor", cards: ["field", "image", "record"] },
   "shift-change": { told: "At the hand-over between two shifts the needle count does not agree with the board.", what: "the needle", cards: ["both-stay", ...SEARCH, "image", "record"] },
   "family-waiting": { told: "The skin is half closed when somebody says that a needle is missing. The next child is in the anteroom.", what: "the needle", cards: [...SEARCH, "image", "record", "parents"] },
   "found-in-bin": { told: "At the closing count a swab is short. It will be found in a waste bag.", what: "the swab", cards: [...SEARCH, "bags-stay", "found", "record"] },

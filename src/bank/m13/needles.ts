@@ -50,7 +50,7 @@ export const needles: SumFamily = {
       stems: [
         (say) => [`${childOf(say)}, a repair in the ${say.about("side")} knee. Before closure somebody asks for the number of needles that must be accounted for, used or not. Nothing has been handed off.`],
         (say) => [`At ${say.about("hospital")} you write the needles of a case on the board as packets are opened. Now the case ends, and the board shall be read out. Nothing has left the field.`],
-        (say) => [`The suture packets of ${childOf(say)} lie open beside the sheet. Some needles have been used, the others are still clean; all of them are on the field or the trolley.`],
+        (say) => [`The suture packets of ${childOf(say)}, lie open beside the sheet. Some needles have been used, the others are still clean; all of them are on the field or the trolley.`],
       ],
       question: "How many needles must be accounted for at the closing count?",
       givens: {

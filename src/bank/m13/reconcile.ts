@@ -131,7 +131,7 @@ export const reconcile: CountFamily = {
     en: {
       title: "Does the count agree?",
       stems: [
-        (say) => [`The wound of ${childOf(say)} is about to be closed, and the count is read out.`, ...sheet(say)],
+        (say) => [`The wound of ${childOf(say)}, is about to be closed, and the count is read out.`, ...sheet(say)],
         (say) => [`You take over at the closing count in a theatre at ${say.about("hospital")}. The sheet and the trolley say this.`, ...sheet(say)],
         (say) => [`${childOf(say)}, ${say.about("side")} knee. Before closure two people count together, class by class.`, ...sheet(say)],
       ],

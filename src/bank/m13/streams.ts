@@ -90,8 +90,8 @@ export const streams: NameFamily = {
     en: {
       title: "Where does it go?",
       stems: [
-        (say) => [`The case of ${childOf(say)} is over, the count agrees, and the trolley is cleared. ${localLines(say)}`],
-        (say) => [`You clear a trolley at ${say.about("hospital")}. ${localLines(say)}`],
+        (say) => [`The case of ${childOf(say)}, is over, the count agrees, and the trolley is emptied. ${localLines(say)}`],
+        (say) => [`You empty a trolley at ${say.about("hospital")}. ${localLines(say)}`],
         (say) => [`The count has been settled, so things may leave the room. Streams differ from place to place. ${localLines(say)}`],
       ],
       question: "Into which stream does each thing go here?",
