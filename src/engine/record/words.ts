@@ -6,7 +6,7 @@ export type RecordLanguage = "en";
 export type Fault = "unreadable" | "changed" | "newer" | "gap";
 
 /** What can be wrong with a typed code. */
-export type CodeFault = "empty" | "foreign-sign" | "length" | "check" | "content" | "unknown-edition";
+export type CodeFault = "empty" | "foreign-sign" | "length" | "check" | "other-kind" | "content" | "unknown-edition";
 
 export const FAULT_WORDS: Readonly<Record<RecordLanguage, Readonly<Record<Fault, (line: number) => string>>>> = {
   en: {
@@ -23,7 +23,13 @@ export const CODE_WORDS: Readonly<Record<RecordLanguage, Readonly<Record<CodeFau
     "foreign-sign": "The code holds a sign that no code has. Codes use digits and letters without I, L, O and U.",
     length: "The code is too short or too long. Compare it with the print, group by group.",
     check: "One of the signs is wrong, or two changed places. Compare the code with the print, group by group.",
+    "other-kind": "This is another kind of code. A sheet number and a carry code each have a field of their own.",
     content: "The signs fit together but name nothing that this course has. Compare the code with the print.",
     "unknown-edition": "The code comes from a newer edition than this one. Open the newer edition, or ask for another code.",
   },
+};
+
+/** Said once where the clock of the device was set back between two events. */
+export const SET_BACK_WORDS: Readonly<Record<RecordLanguage, string>> = {
+  en: "The clock of this device was set back. No day is counted for the step back, and the days count on from there; check the date of the device if a return date looks odd.",
 };
