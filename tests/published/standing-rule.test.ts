@@ -6,7 +6,7 @@ const OBJECTIVES = [{ id: "m10-window", module: "m10", families: ["window"] }, {
 const DAYS_ALONE = -1;
 
 /** Standing of the first objective; without a day, on the day of the last word. */
-const after = (text: string, day = DAYS_ALONE, capDays?: number) => {
+const standsAfter = (text: string, day = DAYS_ALONE, capDays?: number) => {
   const events = eventsOf(text);
   const last = Number.parseInt(text.split(" ").at(-1) ?? "0", 10) || 0;
   const todayDay = FIRST_DAY + (day === DAYS_ALONE ? last : day);
@@ -16,10 +16,10 @@ const after = (text: string, day = DAYS_ALONE, capDays?: number) => {
   return first;
 };
 const levels = (rows: readonly (readonly [string, string, number?])[]) => {
-  for (const [text, level, day] of rows) expect([text, after(text, day).level]).toEqual([text, level]);
+  for (const [text, level, day] of rows) expect([text, standsAfter(text, day).level]).toEqual([text, level]);
 };
 const returnsTo = (text: string, day?: number, capDays?: number) => {
-  const { returns } = after(text, day, capDays);
+  const { returns } = standsAfter(text, day, capDays);
   return returns === null ? null : [returns.day - FIRST_DAY, returns.reason];
 };
 
@@ -27,7 +27,7 @@ const returnsTo = (text: string, day?: number, capDays?: number) => {
 describe("the rule of levels", () => {
   it("unseen: nothing yet", () => {
     levels([["", "unseen"], ["0?", "unseen"], ["0l", "unseen"], ["0d", "unseen"], ["0i", "unseen"]]);
-    expect(after("0+ 0+").objective).toBe("m10-window");
+    expect(standsAfter("0+ 0+").objective).toBe("m10-window");
     expect(learnerState(chainOf(eventsOf("0+ 0+")), { objectives: OBJECTIVES, todayDay: FIRST_DAY }).objectives[1]?.level).toBe("unseen");
   });
 
@@ -59,7 +59,7 @@ describe("the rule of levels", () => {
 
   it("a wrong answer takes steady back to worked", () => {
     levels([["0+ 1+ 2+ 3-", "worked"], ["0+ 1+ 2+ 3x", "worked"], ["0+ 1+ 2+ 3- 4+ 4+ 5+", "worked"], ["0+ 1+ 2+ 3- 4+ 4+ 6+", "steady"]]);
-    expect(after("0+ 1+ 2+ 3-").madeBy).toEqual(["e0", "e1", "e3"]);
+    expect(standsAfter("0+ 1+ 2+ 3-").madeBy).toEqual(["e0", "e1", "e3"]);
   });
 
   it("nothing else falls", () => {
@@ -74,12 +74,12 @@ describe("the rule of levels", () => {
     const steady = "0+ 0+ 2+";
     expect(returnsTo(steady)).toEqual([4, "right"]);
     levels([[steady, "steady", 3], [steady, "due", 4], [steady, "due", 40], [`${steady} 4+`, "steady", 7], [`${steady} 4+`, "due", 8], [`${steady} 4-`, "worked", 90], ["0+ 0+", "worked", 90]]);
-    expect(after("0+ 0+", 90).isBack).toBe(true);
+    expect(standsAfter("0+ 0+", 90).isBack).toBe(true);
   });
 
   it("stop-and-ask: an unsafe answer on this objective, at whatever level", () => {
     levels([["0!", "stop"], ["0+ 0+ 2+ 3!", "stop"], ["0! 0+ 0+", "stop"], ["0! 1d", "stop"], ["0!", "stop", 300]]);
-    expect(after("0+ 0+ 2+ 3!").madeBy).toEqual(["e3"]);
+    expect(standsAfter("0+ 0+ 2+ 3!").madeBy).toEqual(["e3"]);
   });
 
   it("until two clean draws on one later day", () => {
@@ -87,9 +87,9 @@ describe("the rule of levels", () => {
   });
 
   it("says which events made the level", () => {
-    expect(after("0r 0h 1+ 2+").madeBy).toEqual(["e2", "e3"]);
-    expect(after("0+ 1+ 1o 1+ 2+").madeBy).toEqual(["e0", "e1", "e4"]);
-    expect(after("0r 0h").madeBy).toEqual(["e1"]);
+    expect(standsAfter("0r 0h 1+ 2+").madeBy).toEqual(["e2", "e3"]);
+    expect(standsAfter("0+ 1+ 1o 1+ 2+").madeBy).toEqual(["e0", "e1", "e4"]);
+    expect(standsAfter("0r 0h").madeBy).toEqual(["e1"]);
   });
 });
 
@@ -97,21 +97,21 @@ describe("what would change the level", () => {
   const ROWS: readonly (readonly [string, number])[] = [["", 0], ["0r", 0], ["0h", 0], ["0+", 0], ["0+ 0+", 0], ["0+ 0-", 0], ["0+ 0+ 1-", 1], ["0+ 0+ 2+", 2], ["0+ 0+ 2+", 9], ["0!", 0], ["0! 1+", 1], ["0+ 0+ 0! 1+", 2]];
 
   it.each(ROWS)("after %j on day %d is true when it is done", (text, day) => {
-    for (const { by, to, count, fromDay } of after(text, day).wouldChange) {
+    for (const { by, to, count, fromDay } of standsAfter(text, day).wouldChange) {
       const letter = { read: "r", helped: "h", right: "+", wrong: "-", unsafe: "!", day: "" }[by];
       const from = Math.max(day, (fromDay ?? FIRST_DAY) - FIRST_DAY);
       // All but the last are done today where it must be on one day only for a stop; the last on the first day that will do.
-      const early = after(text, day).level === "stop" ? from : day;
+      const early = standsAfter(text, day).level === "stop" ? from : day;
       const words = Array.from({ length: by === "day" ? 0 : count }, (_, index) => `${index === count - 1 ? from : early}${letter}`);
-      expect([by, after([text, ...words].join(" ").trim(), from).level]).toEqual([by, to]);
-      if (by === "right" && count > 1) expect(after([text, ...words.slice(1)].join(" ").trim(), from).level).not.toBe(to);
-      if (by === "day") expect(after(text, from - 1).level).not.toBe(to);
+      expect([by, standsAfter([text, ...words].join(" ").trim(), from).level]).toEqual([by, to]);
+      if (by === "right" && count > 1) expect(standsAfter([text, ...words.slice(1)].join(" ").trim(), from).level).not.toBe(to);
+      if (by === "day") expect(standsAfter(text, from - 1).level).not.toBe(to);
     }
   });
 
   it("names a right answer wherever a level can still rise by one", () => {
     for (const [text, day] of ROWS) {
-      const { level, wouldChange } = after(text, day);
+      const { level, wouldChange } = standsAfter(text, day);
       expect([text, wouldChange.some(({ by }) => by === "right")]).toEqual([text, level !== "steady"]);
     }
   });
@@ -191,14 +191,14 @@ describe("the rule of return", () => {
   it("a clock set back gives a gap of 0, never an error, and the days count on from there", () => {
     expect(returnsTo("10+ 10+ 5+", 5)).toEqual([7, "first"]);
     expect(returnsTo("10+ 10+ 5+ 7+", 7)).toEqual([9, "right"]);
-    expect(after("10+ 10+ 5+ 6+ 7+", 7).level).toBe("steady");
-    expect(after("10+ 10+ 5+", 5).level).toBe("worked");
+    expect(standsAfter("10+ 10+ 5+ 6+ 7+", 7).level).toBe("steady");
+    expect(standsAfter("10+ 10+ 5+", 5).level).toBe("worked");
     expect(returnsTo("9000+ 9000+ 5+ 7+ 9+", 9)).toEqual([13, "right"]);
     expect(learnerState(chainOf(eventsOf("10+ 10+ 5+ 6+")), { objectives: OBJECTIVES, todayDay: FIRST_DAY + 6 }).setBackBy).toEqual(["e2"]);
   });
 
   it("a journey over a date line is no clock set back, and wins no day", () => {
-    expect(after("10+ 9+ 10+ 9+ 10+ 9+", 10).level).toBe("worked");
+    expect(standsAfter("10+ 9+ 10+ 9+ 10+ 9+", 10).level).toBe("worked");
     expect(learnerState(chainOf(eventsOf("10+ 9+ 10+")), { objectives: OBJECTIVES, todayDay: FIRST_DAY + 10 }).setBackBy).toEqual([]);
   });
 });
