@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sha256Hex } from "../../src/engine/random/sha256.ts";
 import { canonicalJson } from "../../src/engine/record/canonical.ts";
-import { lineAfter, lineOf, lineText, readLog } from "../../src/engine/record/chain.ts";
+import { lineAfter, lineOf, lineText, logText, readLog, readLogText } from "../../src/engine/record/chain.ts";
 import { calendarDay, momentMs } from "../../src/engine/record/day.ts";
 import { isEvent } from "../../src/engine/record/event.ts";
 import { bareEvent, chainOf } from "../support/events.ts";
@@ -97,8 +97,15 @@ describe("the chain of a log", () => {
   });
 
   it("keeps an answer whatever was pasted into it", () => {
-    const line = lineAfter(null, bareEvent(1, { response: { kind: "sum", text: "\ud83d 12 \u0000" } }));
-    expect(readLog([lineText(line)])).toEqual({ lines: [line], findings: [], firstDamaged: null });
+    const line = lineAfter(null, bareEvent(1, { response: { kind: "sum", text: "\ud83d 12 \u0000 \r\n \u2028" } }));
+    expect(readLogText(logText([line]))).toEqual({ lines: [line], findings: [], firstDamaged: null });
+  });
+
+  it("reads a file back whatever a mail or an editor made of its line ends", () => {
+    const file = logText(lines);
+    for (const text of [file, file.replaceAll("\n", "\r\n"), file.trimEnd(), `\ufeff${file}`]) expect(readLogText(text).lines).toEqual(lines);
+    expect(readLogText("")).toEqual({ lines: [], findings: [], firstDamaged: null });
+    expect(readLogText("a letter\nfrom someone").findings.map(({ fault, line }) => [fault, line])).toEqual([["unreadable", 1], ["unreadable", 2]]);
   });
 });
 

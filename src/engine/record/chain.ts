@@ -92,3 +92,9 @@ export const readLog = (texts: readonly string[], language: RecordLanguage = "en
   const firstDamaged = findings.find(({ fault }) => !STILL_WHOLE.includes(fault))?.line ?? null;
   return { lines: [...lines.values()], findings, firstDamaged };
 };
+
+/** A whole history as one text, a line for each event, to be kept as a file. */
+export const logText = (lines: readonly Line[]): string => lines.map((line) => `${lineText(line)}\n`).join("");
+
+/** Reads a file of `logText`, also after a mail or an editor changed its line ends. */
+export const readLogText = (text: string, language: RecordLanguage = "en"): LogReading => readLog(text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/), language);
