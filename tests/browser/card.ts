@@ -7,8 +7,8 @@ import { pageAt } from "../support/site.ts";
 export const MODULE = "/modules/needle-path-and-depth/";
 
 /** The question that the built page shows for a family, drawn again from its seed. */
-export const shown = (family: string): Item => {
-  const { html } = pageAt(MODULE);
+export const shown = (family: string, path: string = MODULE): Item => {
+  const { html } = pageAt(path);
   const ask = html.slice(html.indexOf(`data-family="${family}"`));
   const seed = /&quot;seed&quot;:\[0,&quot;([0-9a-f]+)&quot;\]/.exec(ask)?.[1] ?? "";
   return draw(family, seed);

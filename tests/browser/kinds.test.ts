@@ -86,7 +86,8 @@ describe("a judgement", () => {
     const { page, close } = await open(MODULE);
     const item = shown("two-papers");
     const slip = slipsOf(item)[0];
-    const { picks, reasons } = slip?.response as JudgeResponse;
+    if (!slip) throw new Error("the draw offers no slip");
+    const { picks, reasons } = slip.response as JudgeResponse;
     const ask = await card(page, "two-papers");
     await ask.locator(`input[value="${picks}"][type=radio]`).focus();
     await page.keyboard.press("Space");
@@ -96,7 +97,7 @@ describe("a judgement", () => {
     }
     await ask.getByRole("button", { name: "Check" }).press("Enter");
     await ask.locator(".slipname").waitFor();
-    expect(grade(item, slip?.response as JudgeResponse).slip).toBe(slip?.id);
+    expect(grade(item, slip.response).slip).toBe(slip.id);
     await close();
   });
 

@@ -1,4 +1,5 @@
 import { numberText, withUnit } from "../../quantity/format.ts";
+import type { UnitId } from "../../quantity/units.ts";
 import type { SumFamily } from "../family.ts";
 import { isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
@@ -7,6 +8,10 @@ import { markSum } from "../mark-sum.ts";
 import { placesOf } from "../say.ts";
 import { typedAs } from "../solve.ts";
 import type { Verdict } from "../verdict.ts";
+
+const MOST_END_DIGITS = 6;
+/** Units in which medicines are written. No trailing zero: common practice, no source. */
+const DOSE_UNITS: ReadonlySet<UnitId> = new Set<UnitId>(["mg", "micrograms", "g", "mL", "mg/kg", "mg/mL"]);
 
 const answerTexts = (family: SumFamily, solution: Solution): Readonly<Record<string, string>> => {
   const typed = typedAs(family, solution);
@@ -20,8 +25,17 @@ const shownAnswer = (family: SumFamily, solution: Solution, id: string): string 
   const places = Math.max(...family.givens.map(({ step }) => placesOf(step)));
   const exact = solution[id] as number;
   const fits = Number(exact.toFixed(places)) === Number(exact.toFixed(6));
-  return fits ? numberText(exact, places) : (answerTexts(family, solution)[id] ?? "");
+  const text = fits ? numberText(exact, places) : (answerTexts(family, solution)[id] ?? "");
+  return inUnit(text, family.asks.find((ask) => ask.id === id)?.unit);
 };
+
+/** Doses carry no trailing zero: 20.0 is read as 200 when the point is missed. */
+const inUnit = (text: string, unit: UnitId | undefined): string =>
+  unit !== undefined && DOSE_UNITS.has(unit) && text.includes(".") ? text.replace(/\.?0+$/, "") : text;
+
+/** An end of the accepted span as printed: one digit finer than the rounding that was asked. */
+const endText = (text: string, { roundTo, unit }: ShownAsk): string =>
+  inUnit(text.length > MOST_END_DIGITS ? Number(text).toFixed(placesOf(Number(roundTo)) + 1) : text, unit);
 
 const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: ShownAsk; verdict: Verdict }): Compared => {
   const draw = plainDraw(item);
@@ -29,8 +43,9 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   const span = verdict.accepted[ask.id];
   const yours = verdict.parts.find((part) => part.ask === ask.id)?.value;
   const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
-  const range = span === undefined ? said : `${span.from} to ${withUnit(span.to, ask.unit)}`;
-  const accepted = span !== undefined && span.from === span.to ? withUnit(span.from, ask.unit) : range;
+  const [from, to] = span === undefined ? ["", ""] : [endText(span.from, ask), endText(span.to, ask)];
+  const range = span === undefined ? said : `${from} to ${withUnit(to, ask.unit)}`;
+  const accepted = span !== undefined && from === to ? withUnit(from, ask.unit) : range;
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
 
