@@ -81,6 +81,8 @@ describe("a practice sheet", () => {
   it("repeats an objective only with another family, and only where there is room", () => {
     const pairs = sheet(60).map(({ objective, family }) => `${objective} ${family}`);
     expect(new Set(pairs).size).toBe(pairs.length);
+    expect(sheet(60).filter(({ objective }) => objective === "m04-due")).toHaveLength(1);
+    expect(sheet(60).filter(({ objective }) => objective === "m02-missed")).toHaveLength(2);
     expect(new Set(sheet(10).map(({ objective }) => objective)).size).toBe(9);
   });
 

@@ -42,7 +42,7 @@ describe("the rule of levels", () => {
   });
 
   it("worked: two different draws right, no hint", () => {
-    levels([["0+ 0+", "worked"], ["0+=1 0+=1", "helped"], ["0+ 3h", "helped"], ["0+ 0- 5+", "worked"], ["0+ 1o 2+", "worked"]]);
+    levels([["0+ 0+", "worked"], ["0+=1 0+=1", "helped"], ["0+ 3h", "helped"], ["0+ 1i=1 1+=1", "helped"], ["0+ 0- 5+", "worked"], ["0+ 1o 2+", "worked"]]);
   });
 
   it("steady: three different draws right without help", () => {
@@ -195,6 +195,12 @@ describe("the rule of return", () => {
     expect(standsAfter("10+ 10+ 5+", 5).level).toBe("worked");
     expect(returnsTo("9000+ 9000+ 5+ 7+ 9+", 9)).toEqual([13, "right"]);
     expect(learnerState(chainOf(eventsOf("10+ 10+ 5+ 6+")), { objectives: OBJECTIVES, todayDay: FIRST_DAY + 6 }).setBackBy).toEqual(["e2"]);
+  });
+
+  it("after a clock was set back, days are told by the calendar of today", () => {
+    const back = standsAfter("10+ 10+ 5+ 5-", 5);
+    expect([back.level, back.wouldChange[0]?.by, (back.wouldChange[0]?.fromDay ?? 0) - FIRST_DAY]).toEqual(["worked", "right", 7]);
+    expect(standsAfter("10+ 5!", 5).wouldChange.map(({ fromDay }) => (fromDay ?? 0) - FIRST_DAY)).toEqual([6]);
   });
 
   it("a journey over a date line is no clock set back, and wins no day", () => {

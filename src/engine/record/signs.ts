@@ -4,8 +4,8 @@ import type { CodeFault } from "./words.ts";
  * The signs that a code is typed in, and the check of a typed code. 32 signs: digits and letters without I, L, O and U,
  * which are mistaken for 1, 0 and V. The check is a pure system in the manner of ISO/IEC 7064 (2003), with the signs as
  * digits of base 32 and the prime 1021 as modulus; it is not one of the standard's own systems. Because 1021 is prime and
- * no difference of two signs (at most 31) nor 31 itself is a multiple of it, every single wrong sign and every swap of
- * two neighbours is refused. Of other errors about one in a thousand passes.
+ * divides no difference of two signs (at most 31), nor 32 − 1, nor 32² − 1, every single wrong sign and every swap of two
+ * signs that stand side by side or one apart is refused. Of other errors about one in a thousand passes.
  */
 const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 const BASE = 32;
