@@ -1,3 +1,4 @@
+import { howMany } from "../support/how-many.ts";
 import { describe, expect, it } from "vitest";
 import { clearanceMm } from "../../src/engine/index.ts";
 import { gapToCircle } from "../../src/engine/geometry/circle.ts";
@@ -18,7 +19,7 @@ import { ADULT_CAPSULE_MM, KNEE_BANDS, kneeSizes } from "../../src/facts/knee-mo
 import { kneeGroup } from "../../src/facts/knee-shares.ts";
 
 const SEED = 20261125;
-const SETTINGS = 2000;
+const SETTINGS = howMany(2000, 150);
 
 interface Setting {
   readonly sizes: KneeSizes;

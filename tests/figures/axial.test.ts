@@ -1,3 +1,4 @@
+import { howMany } from "../support/how-many.ts";
 import { describe, expect, it } from "vitest";
 import { chanceFor } from "../../src/engine/random/chance.ts";
 import { needleUnder } from "../../src/engine/knee/aimed-needle.ts";
@@ -10,7 +11,7 @@ import { AXIAL_WORDS, mm } from "../../src/figures/axial-words.ts";
 import { angleRule } from "../../src/figures/angle-rule.ts";
 import { shareClear } from "../../src/figures/axial-share.ts";
 
-const SETTINGS = 1000;
+const SETTINGS = howMany(1000, 150);
 const chance = chanceFor("axial", 1, "20261125");
 const random = (): AxialSetting => ({
   band: chance.pick(KNEE_BANDS),

@@ -1,3 +1,3 @@
 import { lawsFor } from "./laws.ts";
 
-lawsFor(0, 2);
+lawsFor(0, 4);

@@ -1,3 +1,3 @@
 import { lawsFor } from "./laws.ts";
 
-lawsFor(1, 2);
+lawsFor(1, 4);

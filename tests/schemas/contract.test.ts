@@ -15,6 +15,7 @@ import { sourcesSchema } from "../../src/schemas/source.ts";
 import { verdictSchema } from "../../src/schemas/verdict.ts";
 
 const SEED = 20261125;
+const SEEDS = Math.min(50, Number(process.env["DRAWS"] ?? 50));
 
 const EXAMPLES: Readonly<Record<string, unknown>> = {
   sum: { kind: "sum", text: "7.2" },
@@ -73,7 +74,7 @@ describe("events", () => {
 
 describe("what the engine gives", () => {
   it.each(families.map(({ id }) => id))("%s: items and verdicts keep their schemas and survive JSON", (id) => {
-    for (let seed = 0; seed < 50; seed += 1) {
+    for (let seed = 0; seed < SEEDS; seed += 1) {
       const item = draw(id, seed);
       expect(itemSchema.safeParse(item).error?.issues ?? []).toEqual([]);
       expect(JSON.parse(JSON.stringify(item))).toEqual(item);

@@ -1,4 +1,4 @@
-import { numberText, THIN_SPACE, unitText, withUnit } from "../quantity/format.ts";
+import { numberText, withUnit } from "../quantity/format.ts";
 import { sumOnGrid } from "../quantity/grid.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { Family, SumFamily } from "./family.ts";
@@ -78,7 +78,7 @@ const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly strin
   const needed = inverseGiven(family, draw, { key, ask: part.ask, value: Number(part.value) });
   if (needed === null) return [];
   const spec = item.givens.find((given) => given.key === key);
-  const text = numberText(needed, 1) + (spec ? THIN_SPACE + unitText(spec.unit) : "");
+  const text = spec ? withUnit(numberText(needed, 1), spec.unit) : numberText(needed, 1);
   return family.words.en.inverse(sayOf(family, draw), { key, text });
 };
 

@@ -1,0 +1,3 @@
+import { lawsFor } from "./laws.ts";
+
+lawsFor(2, 4);
