@@ -14,7 +14,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "src/layouts": ["src/layouts", "src/components", "src/mdx", "src/schemas", "src/facts", "src/styles", "astro:"],
   "src/pages": ["src/pages", "src/layouts", "src/components", "src/mdx", "src/islands", "src/bank", "src/schemas", "src/facts", "src/styles", "astro:", "virtual:"],
   "src/build": ["src/build", "src/schemas", "src/engine", "src/bank", "src/figures", "src/facts", "node:", "astro", "temml"],
-  "src/tools": ["src/tools", "src/build", "src/schemas", "src/engine", "src/bank", "src/figures", "src/facts", "node:", "astro", "pagefind", "satteri", "yaml", "playwright-core", "@sparticuz/chromium", "zod"],
+  "src/tools": ["src/tools", "src/build", "src/schemas", "src/engine", "src/bank", "src/figures", "src/facts", "node:", "astro", "pagefind", "satteri", "yaml", "playwright-core", "@sparticuz/chromium", "zod", "typescript", "vitest"],
   "src/virtual.d.ts": [],
   "src/content.config.ts": ["src/schemas", "astro:", "astro/loaders"],
 };

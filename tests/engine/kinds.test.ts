@@ -3,6 +3,7 @@ import { drawItem } from "../../src/engine/question/draw.ts";
 import { explainItem } from "../../src/engine/question/explain.ts";
 import type { Family } from "../../src/engine/question/family.ts";
 import { gradeItem } from "../../src/engine/question/grade.ts";
+import { chainRules } from "../../src/engine/question/kinds/chain.ts";
 import { countRules } from "../../src/engine/question/kinds/count.ts";
 import { judgeRules } from "../../src/engine/question/kinds/judge.ts";
 import { lineRules } from "../../src/engine/question/kinds/line.ts";
@@ -11,8 +12,8 @@ import { nameRules } from "../../src/engine/question/kinds/name.ts";
 import { orderRules } from "../../src/engine/question/kinds/order.ts";
 import { rangeRules } from "../../src/engine/question/kinds/range.ts";
 import { trayRules } from "../../src/engine/question/kinds/tray.ts";
-import type { Response } from "../../src/engine/question/response.ts";
-import { count, DRAW, judge, line, mark, name, order, range, tray } from "../support/plain-families.ts";
+import type { Response, SumResponse } from "../../src/engine/question/response.ts";
+import { chain, count, DRAW, judge, line, mark, name, order, range, tray } from "../support/plain-families.ts";
 
 /** How each kind marks a response, by families small enough to work by hand. */
 
@@ -280,5 +281,48 @@ describe("trays", () => {
     expect(compared(tray, { kind: "tray", found: ["d", "x"] })).toEqual([{ ask: "found", label: "tray", yours: "d in the hall · x", answer, accepted: answer }]);
     expect(compared(tray, { kind: "tray", found: [] })).toEqual([{ ask: "found", label: "tray", yours: "Nothing", answer, accepted: answer }]);
     expect(compared(tray, NUMBER)).toEqual([{ ask: "found", label: "tray", answer, accepted: answer }]);
+  });
+});
+
+describe("chains", () => {
+  const sums = (...texts: readonly string[]): SumResponse[] => texts.map((text) => ({ kind: "sum", text }));
+  const marked = (steps: readonly Response[], draw = DRAW, family = chain) => chainRules.mark(family, draw, { kind: "chain", steps });
+  const part = (ask: string, value: string, verdict = "right") => ({ ask, value, verdict });
+  const rest = { from: "5.2", to: "5.2" };
+  const NOTHING = { ...DRAW, givens: { lengthMm: 3, gapMm: 5 } };
+  it("mark each step on what the learner found before, so that one error counts once", () => {
+    expect(marked(sums("5.2", "2.6"))).toEqual({ verdict: "right", score: 1, parts: [part("restMm", "5.2"), part("halfMm", "2.6")], accepted: { restMm: rest, halfMm: { from: "2.6", to: "2.6" } } });
+    expect(marked(sums("9.2", "4.6"))).toEqual({ verdict: "unsafe-side", score: 0.5, slip: "gap-added", parts: [part("restMm", "9.2", "unsafe-side"), part("halfMm", "4.6")], accepted: { restMm: rest, halfMm: { from: "4.6", to: "4.6" } } });
+    expect(marked(sums("5.2", "5.2"))).toMatchObject({ verdict: "safe-side", score: 0.5, slip: "not-halved" });
+    expect(marked(sums("9.2", "9.2"))).toMatchObject({ verdict: "unsafe-side", score: 0, slip: "gap-added" });
+    expect(marked(sums("6", "3"))).not.toHaveProperty("slip");
+    expect(marked(sums("6", "6"))).not.toHaveProperty("slip");
+    expect(marked(sums("9.2", "4.6"), DRAW, { ...chain, unsafe: false })).toMatchObject({ verdict: "safe-side", slip: "gap-added" });
+  });
+  it("take the answers that are not a number, and hand nothing on from them", () => {
+    const none: Response = { kind: "sum", says: "none" };
+    const untold: Response = { kind: "sum", says: "cannot-be-told" };
+    expect(marked([none, untold], NOTHING)).toEqual({ verdict: "right", score: 1, parts: [{ ask: "restMm", verdict: "right" }, { ask: "halfMm", verdict: "right" }], accepted: {} });
+    expect(marked([none, none])).toMatchObject({ verdict: "safe-side", score: 0, accepted: { restMm: rest } });
+    expect(marked([none, untold])).toMatchObject({ verdict: "safe-side", score: 0.5 });
+  });
+  it("name the step that is open or cannot be read", () => {
+    expect(marked(sums("?", "2"))).toEqual({ verdict: "not-recognised", reason: "no-number", score: 0, accepted: {}, parts: [{ ask: "restMm", verdict: "not-recognised", reason: "no-number", found: "?" }] });
+    expect([marked([]), marked(sums("5.2")), chainRules.mark(chain, DRAW, NUMBER)]).toEqual([missing("restMm"), missing("halfMm"), OTHER]);
+  });
+  it("say the answer, what each slip gives and what is shown", () => {
+    expect(chainRules.answer(chain, DRAW)).toEqual({ kind: "chain", steps: sums("5.2", "2.6") });
+    expect(chainRules.slips(chain, DRAW)).toEqual([{ id: "gap-added", response: { kind: "chain", steps: sums("9.2", "4.6") } }, { id: "not-halved", response: { kind: "chain", steps: sums("5.2", "5.2") } }]);
+    const says = { none: "none fits", "cannot-be-told": "cannot be told", "ask-locally": "ask" };
+    const ask = { unit: "mm", roundTo: "0.1", rounding: "down" };
+    expect(own(chain, "steps")).toEqual({ steps: [{ id: "rest", question: "What is left?", says, asks: [{ ...ask, id: "restMm", safeSide: "down", label: "Rest" }] }, { id: "half", question: "And half of it?", says, asks: [{ ...ask, id: "halfMm", safeSide: "none", label: "halfMm" }] }] });
+  });
+  it("set each step beside what it would be after the step before", () => {
+    const fixed = { ...chain, draw: () => DRAW };
+    const row = (id: string, label: string, answer: string, yours?: string) => ({ ask: id, label, ...(yours === undefined ? {} : { yours }), answer, accepted: answer });
+    expect(compared(fixed, { kind: "chain", steps: sums("9.2", "7") })).toEqual([row("restMm", "Rest", "5.2\u2009mm", "9.2\u2009mm"), row("halfMm", "halfMm", "4.6\u2009mm", "7\u2009mm")]);
+    expect(compared(fixed, { kind: "chain", steps: [{ kind: "sum", says: "ask-locally" }, { kind: "sum", text: "?" }] })).toMatchObject([{ ask: "restMm", yours: "ask" }, row("halfMm", "halfMm", "cannot be told")]);
+    expect(compared(fixed, { kind: "chain", steps: [{ kind: "sum", says: "none" }, { kind: "sum", text: "?" }] })[1]).not.toHaveProperty("yours");
+    expect(compared(fixed, NUMBER)).toEqual([]);
   });
 });

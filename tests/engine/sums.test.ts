@@ -220,6 +220,9 @@ describe("solving for a given", () => {
   it("finds none at 0 or below, none on a level, none where the answer is no number", () => {
     expect([inverseGiven(sum, DRAW, target(0)), inverseGiven(sum, DRAW, target(-3)), inverseGiven(sum, DRAW, { ...target(9), key: "gapMm" })]).toEqual([null, null, null]);
     expect(inverseGiven({ ...sum, solve: () => ({ says: "none" }) }, DRAW, target(3))).toBeNull();
+    const refusing = (error: Error): SumFamily => ({ ...sum, solve: () => { throw error; } });
+    expect(inverseGiven(refusing(new RangeError("outside")), DRAW, target(3))).toBeNull();
+    expect(() => inverseGiven(refusing(new TypeError("a fault of ours")), DRAW, target(3))).toThrow(TypeError);
     expect(inverseGiven({ ...sum, solve: ({ lengthMm = 0 }) => ({ fitMm: lengthMm * lengthMm + 1 }) }, DRAW, target(0))).toBeNull();
   });
 });
@@ -229,6 +232,10 @@ describe("printing a draw", () => {
   it("uses the digits of each grid", () => {
     expect([printer.of("lengthMm"), printer.bare("gapMm"), printer.number(1.25, 2), printer.number(1.26), printer.about("room"), printer.value("gapMm"), printer.answer]).toEqual(["7.2\u2009mm", "2.0", "1.25", "1.3", "hall", 2, { fitMm: 7.2 }]);
     expect([placesOf(1), placesOf(0.5), placesOf(0.25), placesOf(10)]).toEqual([0, 1, 2, 0]);
+  });
+  it("prints each given in its own unit", () => {
+    const mixed = sayFor([{ key: "lengthMm", unit: "mm", least: 0, greatest: 9, step: 1 }, { key: "gapMm", unit: "deg", least: 0, greatest: 9, step: 0.01 }], DRAW, {});
+    expect([mixed.of("lengthMm"), mixed.of("gapMm")]).toEqual(["7\u2009mm", "2.00°"]);
   });
   it("refuses a key that the draw does not hold", () => {
     for (const work of [() => printer.of("x"), () => printer.value("x"), () => printer.about("x")]) expect(work).toThrow(new RangeError("key must be one that the draw holds, got x"));

@@ -1,4 +1,4 @@
-import type { CountFamily, JudgeFamily, LineFamily, MarkFamily, NameFamily, OrderFamily, RangeFamily, SumFamily, TrayFamily } from "../../src/engine/question/family.ts";
+import type { ChainFamily, CountFamily, JudgeFamily, LineFamily, MarkFamily, NameFamily, OrderFamily, RangeFamily, SumFamily, TrayFamily } from "../../src/engine/question/family.ts";
 import type { CommonWords, Draw, FamilyHead } from "../../src/engine/question/family-head.ts";
 import type { Kind } from "../../src/engine/question/response.ts";
 
@@ -171,4 +171,21 @@ export const line: LineFamily = {
     { id: "never", gives: () => null },
   ],
   words: { en: words("too-deep", "turned", "never") },
+};
+
+const SAYS = { none: "none fits", "cannot-be-told": "cannot be told", "ask-locally": "ask" };
+
+/** What is left beside the gap, and then half of it; half of nothing cannot be told. */
+export const chain: ChainFamily = {
+  ...head("chain"),
+  steps: [
+    { id: "rest", asks: [{ id: "restMm", unit: "mm", roundTo: 0.1, rounding: "down", safeSide: "down" }], solve: ({ lengthMm = 0, gapMm = 0 }) => (gapMm > lengthMm ? { says: "none" } : { restMm: lengthMm - gapMm }) },
+    { id: "half", asks: [{ id: "halfMm", unit: "mm", roundTo: 0.1, rounding: "down", safeSide: "none" }], solve: ({ restMm }) => (restMm === undefined ? { says: "cannot-be-told" } : { halfMm: restMm / 2 }) },
+  ],
+  slips: [
+    { id: "gap-added", step: "rest", gives: (draw) => ({ restMm: given(draw, "lengthMm") + given(draw, "gapMm") }) },
+    { id: "not-halved", step: "half", gives: ({ givens }) => (givens["restMm"] === undefined ? null : { halfMm: givens["restMm"] }) },
+    { id: "never", step: "half", gives: () => null },
+  ],
+  words: { en: { ...words("gap-added", "not-halved", "never"), steps: { rest: { question: "What is left?", asks: { restMm: "Rest" }, says: SAYS }, half: { question: "And half of it?", asks: {}, says: SAYS } } } },
 };
