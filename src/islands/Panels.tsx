@@ -20,17 +20,20 @@ const MoveArrow = ({ change }: { readonly change: string }) => {
   );
 };
 
-/** Label without what stands behind its comma: whose number it is matters above, not here. */
-const short = (label: string): string => label.split(",")[0] ?? label;
+const beforeComma = (label: string): string => label.split(",")[0] ?? label;
 
-const MoveRow = ({ move, words }: { readonly move: Move; readonly words: Words }) => {
+/** Label without what stands behind its comma, unless another row would then read the same. */
+const short = (label: string, all: readonly Move[]): string =>
+  all.filter((move) => beforeComma(move.label) === beforeComma(label)).length > 1 ? label : beforeComma(label);
+
+const MoveRow = ({ move, all, words }: { readonly move: Move; readonly all: readonly Move[]; readonly words: Words }) => {
   const texts = [...new Set(Object.values(move.changes))];
   const last = texts.at(-1) ?? "0";
   // An arrow compares lengths with lengths; where the answer is of another kind, the number stands alone.
   const isSameUnit = last.endsWith(withUnit("", move.unit)) && move.unit === "mm";
   return (
     <div>
-      <dt>{short(move.label)} <span className="v">{move.by}</span></dt>
+      <dt>{short(move.label, all)} <span className="v">{move.by}</span></dt>
       <dd className="v">{texts.join(` ${words.card.and} `)}</dd>
       {isSameUnit ? <MoveArrow change={last} /> : <span />}
     </div>
@@ -61,7 +64,7 @@ export const Panels = ({ explanation, verdict, words }: PanelsProps) => {
         {moves.length === 0 ? null : (
           <>
             <p>{isTwo ? words.card.movesLeadTwo : words.card.movesLead}</p>
-            <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} words={words} />)}</dl>
+            <dl className="moves">{moves.map((move) => <MoveRow key={move.key} move={move} all={moves} words={words} />)}</dl>
           </>
         )}
       </section>

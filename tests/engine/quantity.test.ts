@@ -5,7 +5,7 @@ import { compareOnGrid, fromGrid, sumOnGrid, toGrid } from "../../src/engine/qua
 import { parseQuantity } from "../../src/engine/quantity/parse.ts";
 import { acceptedSpan, asAsked, isInSpan } from "../../src/engine/quantity/round.ts";
 import { convert, UNITS, type UnitId } from "../../src/engine/quantity/units.ts";
-import { numberText, withUnit } from "../../src/engine/quantity/format.ts";
+import { asWritten, numberText, withUnit } from "../../src/engine/quantity/format.ts";
 
 const SEED = 20261125;
 const read = (text: string, unit: UnitId = "mm"): string => {
@@ -98,5 +98,12 @@ describe("printing", () => {
     expect(numberText(-1, 1)).toBe("−1.0");
     expect(withUnit("7.2", "mm")).toBe("7.2\u2009mm");
     expect(withUnit("30", "deg")).toBe("30°");
+  });
+});
+
+describe("a number with its unit", () => {
+  it("carries no trailing zero where it is a dose, and keeps its digits elsewhere", () => {
+    expect([["20.0", "mg"], ["17.60", "mL"], ["+10.0", "mg"], ["100", "mg"], ["0.5", "mg/kg"]].map(([text = "", unit]) => asWritten(text, unit as "mg"))).toEqual(["20", "17.6", "+10", "100", "0.5"]);
+    expect([asWritten("7.0", "mm"), asWritten("20.0", undefined)]).toEqual(["7.0", "20.0"]);
   });
 });

@@ -20,3 +20,10 @@ export const withUnit = (text: string, unit: UnitId): string => {
   if (shown === "") return printed(text);
   return unit === "deg" ? `${printed(text)}${shown}` : `${printed(text)}${THIN_SPACE}${shown}`;
 };
+
+/** Units in which medicines are written. */
+const DOSE_UNITS: ReadonlySet<UnitId> = new Set<UnitId>(["mg", "micrograms", "g", "mL", "mg/kg", "mg/mL"]);
+
+/** A number as it is written with its unit: doses carry no trailing zero, because 20.0 is read as 200 when the point is missed (common practice, no source). */
+export const asWritten = (text: string, unit: UnitId | undefined): string =>
+  unit !== undefined && DOSE_UNITS.has(unit) && text.includes(".") ? text.replace(/\.?0+$/, "") : text;

@@ -1,4 +1,4 @@
-import { numberText, withUnit } from "../quantity/format.ts";
+import { asWritten, numberText, withUnit } from "../quantity/format.ts";
 import { sumOnGrid } from "../quantity/grid.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { Family, SumFamily } from "./family.ts";
@@ -53,7 +53,7 @@ const changesFor = (family: SumFamily, item: Item, { givens, key, by }: { givens
   if (after === null || isSays(before) || isSays(after)) return {};
   return Object.fromEntries(family.asks.map(({ id, unit, roundTo }) => {
     const text = signed((after[id] as number) - (before[id] as number), Math.max(1, placesOf(roundTo)));
-    return [id, withUnit(text, unit)];
+    return [id, withUnit(asWritten(text, unit), unit)];
   }));
 };
 
@@ -65,7 +65,7 @@ const movesOf = (family: Family, item: Item): readonly Move[] => {
     const spec = family.givens.find((given) => given.key === key);
     if (!spec) return [];
     const by = stepOf(spec, givens);
-    return [{ key, label, unit, by: withUnit(signed(by, placesOf(spec.step)), unit), changes: changesFor(family, item, { givens, key, by }) }];
+    return [{ key, label, unit, by: withUnit(asWritten(signed(by, placesOf(spec.step)), unit), unit), changes: changesFor(family, item, { givens, key, by }) }];
   });
 };
 
@@ -78,7 +78,7 @@ const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly strin
   const needed = inverseGiven(family, draw, { key, ask: part.ask, value: Number(part.value) });
   if (needed === null) return [];
   const spec = item.givens.find((given) => given.key === key);
-  const text = spec ? withUnit(numberText(needed, 1), spec.unit) : numberText(needed, 1);
+  const text = spec ? withUnit(asWritten(numberText(needed, 1), spec.unit), spec.unit) : numberText(needed, 1);
   return family.words.en.inverse(sayOf(family, draw), { key, text });
 };
 

@@ -1,5 +1,4 @@
-import { numberText, withUnit } from "../../quantity/format.ts";
-import type { UnitId } from "../../quantity/units.ts";
+import { asWritten, numberText, withUnit } from "../../quantity/format.ts";
 import type { SumFamily } from "../family.ts";
 import { isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
@@ -10,9 +9,6 @@ import { typedAs } from "../solve.ts";
 import type { Verdict } from "../verdict.ts";
 
 const MOST_END_DIGITS = 6;
-/** Units in which medicines are written. No trailing zero: common practice, no source. */
-const DOSE_UNITS: ReadonlySet<UnitId> = new Set<UnitId>(["mg", "micrograms", "g", "mL", "mg/kg", "mg/mL"]);
-
 const answerTexts = (family: SumFamily, solution: Solution): Readonly<Record<string, string>> => {
   const typed = typedAs(family, solution);
   if ("text" in typed) return { [family.asks[0]?.id ?? ""]: typed.text };
@@ -26,16 +22,12 @@ const shownAnswer = (family: SumFamily, solution: Solution, id: string): string 
   const exact = solution[id] as number;
   const fits = Number(exact.toFixed(places)) === Number(exact.toFixed(6));
   const text = fits ? numberText(exact, places) : (answerTexts(family, solution)[id] ?? "");
-  return inUnit(text, family.asks.find((ask) => ask.id === id)?.unit);
+  return asWritten(text, family.asks.find((ask) => ask.id === id)?.unit);
 };
-
-/** Doses carry no trailing zero: 20.0 is read as 200 when the point is missed. */
-const inUnit = (text: string, unit: UnitId | undefined): string =>
-  unit !== undefined && DOSE_UNITS.has(unit) && text.includes(".") ? text.replace(/\.?0+$/, "") : text;
 
 /** An end of the accepted span as printed: one digit finer than the rounding that was asked. */
 const endText = (text: string, { roundTo, unit }: ShownAsk): string =>
-  inUnit(text.length > MOST_END_DIGITS ? Number(text).toFixed(placesOf(Number(roundTo)) + 1) : text, unit);
+  asWritten(text.length > MOST_END_DIGITS ? Number(text).toFixed(placesOf(Number(roundTo)) + 1) : text, unit);
 
 const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: ShownAsk; verdict: Verdict }): Compared => {
   const draw = plainDraw(item);
