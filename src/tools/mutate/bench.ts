@@ -9,6 +9,9 @@ export interface Result {
   readonly why: string;
 }
 
+/** Why a change was noticed that made a loop endless. */
+export const ENDLESS = "ran for ever";
+
 const THREAD = new URL("trial.ts", import.meta.url);
 const MOST_MEMORY_MB = 1024;
 
@@ -62,7 +65,7 @@ export class Bench {
         if (result) end(result, false);
         if (result) return;
         clearTimeout(timer);
-        if ("began" in report) timer = setTimeout(() => end({ outcome: "killed", why: "ran for ever" }, true), limitMs(report.began));
+        if ("began" in report) timer = setTimeout(() => end({ outcome: "killed", why: ENDLESS }, true), limitMs(report.began));
       };
       thread.on("message", hear).on("error", fail);
       thread.postMessage({ ...trial, id });

@@ -1,4 +1,4 @@
-import type { Result } from "./bench.ts";
+import { ENDLESS, type Result } from "./bench.ts";
 import type { Change } from "./changes.ts";
 
 /** One change in one file of a room. */
@@ -33,5 +33,6 @@ export const scoreOf = (tried: readonly Tried[]): number => {
 /** The line of one room. */
 export const roomLine = (room: string, tried: readonly Tried[]): string => {
   const count = (outcome: string): number => tried.filter((one) => one.outcome === outcome).length;
-  return `${room.padEnd(10)} ${scoreOf(tried).toFixed(1).padStart(5)} %   ${count("killed")} noticed, ${count("survived")} not, ${count("broken")} did not load`;
+  const endless = tried.filter(({ why }) => why === ENDLESS).length;
+  return `${room.padEnd(10)} ${scoreOf(tried).toFixed(1).padStart(5)} %   ${count("killed")} noticed (${endless} of them by running for ever), ${count("survived")} not, ${count("broken")} did not load`;
 };
