@@ -9,6 +9,7 @@ import { axialModelOf } from "../figures/axial-setting.ts";
 import { lineFigure } from "../figures/line-figure.ts";
 import { placesOn } from "../figures/line-model.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
+import { zoneOfItem } from "../figures/zone-figure.ts";
 import { Compare, Shortfall } from "./Compare.tsx";
 import { Drawing } from "./Drawing.tsx";
 import { Glyph } from "./Glyph.tsx";
@@ -49,13 +50,20 @@ const useKnee = (item: Item, { response }: Graded) =>
     return setting ? axialFigure(axialModelOf(setting, { isOwn: true, showsAngles: true })) : null;
   }, [item, response]);
 
+/** The learner's number, where one was read. */
+const ownNumber = ({ verdict }: Graded): number | undefined => {
+  const value = verdict.parts.find((part) => part.value !== undefined)?.value;
+  return value === undefined ? undefined : Number(value);
+};
+
 /** The page after an answer: shape and verdict first, then numbers, slip, figure, three panels, the question again. */
 export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => {
   const { verdict, explanation } = graded;
   const line = useLine(item, graded);
   const knee = useKnee(item, graded);
   const marks = useMemo(() => marksOfItem(item), [item]);
-  const inWords = line?.figure.text ?? knee?.text ?? marks?.text;
+  const zone = useMemo(() => zoneOfItem(item, ownNumber(graded)), [item, graded]);
+  const inWords = line?.figure.text ?? knee?.text ?? marks?.text ?? zone?.text;
   return (
     <>
       <h3 className={`verdict ${TONES[verdict.verdict] ?? "near"}`} tabIndex={-1} ref={headingRef}><Glyph id={`v-${verdict.verdict}`} />{headingFor(item, graded, words)}</h3>
@@ -70,6 +78,7 @@ export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => 
         </figure>
       ) : null}
       {knee ? <figure className="figure axial"><Drawing markup={knee.markup} text={knee.text} /><figcaption>{words.figure.captionAnswered}</figcaption></figure> : null}
+      {zone ? <figure className="figure"><Drawing markup={zone.markup} text={zone.text} /></figure> : null}
       {marks ? <figure className="figure axial"><Drawing markup={marks.markup} text={marks.text} /></figure> : null}
       <Panels explanation={explanation} verdict={verdict} words={words} />
       {inWords === undefined ? null : <details className="more"><summary>{words.card.figureWords}</summary><p><Valued text={inWords} /></p></details>}

@@ -8,8 +8,8 @@ import { lineOfItem } from "../figures/line-of-item.ts";
 
 /** Times the work of a page and of the laws: medians of several rounds, on this machine, with nothing else asked of it. */
 
-const ROUNDS = 7;
-const LEAST_MS = 150;
+const ROUNDS = 5;
+const LEAST_MS = 20;
 
 /** Times a second of one piece of work: median of rounds that each last at least a while. */
 const perSecond = (work: (turn: number) => unknown): number => {

@@ -27,7 +27,7 @@ export const zoneAngle: SumFamily = {
   objectives: ["m10-angle"],
   reads: BANDS.map((band) => `zone-width.${band}@1`),
   sources: [{ source: "beck-2019", entry: "zone-width.8-10@1" }],
-  cautions: ["C3"],
+  cautions: ["C3", "C8"],
   givens: [NEAR, FAR, WIDTH],
   asks: [{ id: "angleDeg", unit: "deg", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
@@ -51,12 +51,12 @@ export const zoneAngle: SumFamily = {
     en: {
       title: "The zone as an angle",
       stems: [
-        (say) => [`At the portal you have no ruler, only an angle. In the model of a ${say.about("side")} knee of ${say.about("band")} years, the zone lies between the popliteus tendon and the bundle (MRI, full extension); from the portal its two ends are as far away as printed.`],
+        (say) => [`At the portal you have no ruler, only an angle. In a ${say.about("side")} knee of ${say.about("band")} years, the zone lies between the popliteus tendon and the bundle (MRI, full extension); from the portal its two ends are as far away as printed.`],
         (say) => [`The zone of a child of ${say.about("band")} years is published as a width along the junction, full extension. You stand at the portal of a ${say.about("side")} knee. Which angle does the zone fill from there?`],
         (say) => [`A width seen from two unequal distances: the zone at ${say.about("band")} years, ${say.about("side")} knee, measured in full extension on MRI.`],
       ],
       question: "Which angle at the portal lies between the two ends of the zone? To the nearest tenth of a degree.",
-      givens: { nearEdgeMm: "Portal to the nearer end, in the model", farEdgeMm: "Portal to the farther end, in the model", widthMm: (say) => `Width of the zone along the junction, mean at ${say.about("band")} years` },
+      givens: { nearEdgeMm: "Portal to the nearer end, in this case", farEdgeMm: "Portal to the farther end, in this case", widthMm: (say) => `Width of the zone along the junction, mean at ${say.about("band")} years` },
       asks: { angleDeg: "Angle" },
       says: DRAWING_SAYS,
       slips: {

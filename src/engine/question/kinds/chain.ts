@@ -1,12 +1,12 @@
-import { numberText, withUnit } from "../../quantity/format.ts";
-import { placesOf } from "../say.ts";
+import { withUnit } from "../../quantity/format.ts";
+import { asAsked } from "../../quantity/round.ts";
 import type { ChainFamily, ChainStep, SumRules } from "../family.ts";
 import { type Draw, type Givens, isSays } from "../family-head.ts";
 import type { ChainItem } from "../item.ts";
 import { type Compared, type KindRules, type Marked, missingPart, OTHER_KIND, plainDraw } from "../kind-rules.ts";
 import { markSum } from "../mark-sum.ts";
 import type { ChainResponse, Response, SumResponse } from "../response.ts";
-import { spansOf, typedAs } from "../solve.ts";
+import { typedAs } from "../solve.ts";
 import { firstOf } from "../verdict.ts";
 
 const MOST_ERRORS_SHOWN = 1;
@@ -83,13 +83,11 @@ const mark = (family: ChainFamily, draw: Draw, response: Response): Marked => {
 const compareStep = (family: ChainFamily, { step, draw, marked, response }: Walked): readonly Compared[] => {
   const { asks, says } = family.words.en.steps[step.id] as ChainFamily["words"]["en"]["steps"][string];
   const solution = step.solve(draw.givens, draw.about);
-  const spans = spansOf(step, solution);
   return step.asks.map((ask) => {
-    const span = spans[ask.id];
     const value = marked.parts.find((part) => part.ask === ask.id)?.value;
     const said = response.kind === "sum" && "says" in response ? says[response.says] : undefined;
     const yours = value === undefined ? said : withUnit(value, ask.unit);
-    const right = isSays(solution) ? says[solution.says] : withUnit(numberText(Number(span?.to ?? solution[ask.id]), placesOf(ask.roundTo)), ask.unit);
+    const right = isSays(solution) ? says[solution.says] : withUnit(asAsked(solution[ask.id] as number, String(ask.roundTo), ask.rounding), ask.unit);
     return { ask: ask.id, label: asks[ask.id] ?? ask.id, ...(yours === undefined ? {} : { yours }), answer: right, accepted: right };
   });
 };
