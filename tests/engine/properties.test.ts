@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import * as engine from "../../src/engine/index.ts";
+import { howMany } from "../support/how-many.ts";
 
-const SETTINGS = { seed: 20_260_301, numRuns: 300 } as const;
+const SETTINGS = { seed: 20_260_301, numRuns: howMany(300, 60) } as const;
 const check = <T extends [unknown, ...unknown[]]>(property: fc.IProperty<T>): void => {
   fc.assert(property, SETTINGS);
 };

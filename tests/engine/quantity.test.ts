@@ -6,6 +6,7 @@ import { parseQuantity } from "../../src/engine/quantity/parse.ts";
 import { acceptedSpan, asAsked, isInSpan } from "../../src/engine/quantity/round.ts";
 import { convert, UNITS, type UnitId } from "../../src/engine/quantity/units.ts";
 import { asWritten, numberText, withUnit } from "../../src/engine/quantity/format.ts";
+import { howMany } from "../support/how-many.ts";
 
 const SEED = 20261125;
 const read = (text: string, unit: UnitId = "mm"): string => {
@@ -31,13 +32,13 @@ describe("reading what a learner typed", () => {
     expect(read("1.640,5")).toBe("two-readings");
   });
   it(`never throws, whatever is typed (seed ${SEED})`, () => {
-    fc.assert(fc.property(fc.string({ maxLength: 60, unit: "binary" }), (text) => typeof read(text) === "string"), { seed: SEED, numRuns: 2000 });
+    fc.assert(fc.property(fc.string({ maxLength: 60, unit: "binary" }), (text) => typeof read(text) === "string"), { seed: SEED, numRuns: howMany(2000, 150) });
   });
   it(`reads back every number that it prints (seed ${SEED})`, () => {
     fc.assert(fc.property(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: 0, max: 4 }), (units, places) => {
       const text = (units / 10 ** places).toFixed(places);
       return compare(decimal(read(withUnit(text, "mm"))), decimal(text)) === 0;
-    }), { seed: SEED, numRuns: 2000 });
+    }), { seed: SEED, numRuns: howMany(2000, 150) });
   });
 });
 
@@ -89,7 +90,7 @@ describe("rounding and acceptance", () => {
       const answer = decimal(asAsked(exact, step, rounding as "down"));
       const far = decimal((Number(toText(answer)) + 1.01 * Number(step)).toFixed(4));
       return isInSpan(answer, span) && !isInSpan(far, span);
-    }), { seed: SEED, numRuns: 3000 });
+    }), { seed: SEED, numRuns: howMany(3000, 150) });
   });
 });
 

@@ -6,6 +6,7 @@ import { lineAfter, lineOf, lineText, logText, readLog, readLogText } from "../.
 import { calendarDay, momentMs } from "../../src/engine/record/day.ts";
 import { isEvent } from "../../src/engine/record/event.ts";
 import { bareEvent, chainOf } from "../support/events.ts";
+import { howMany } from "../support/how-many.ts";
 
 const SEED = 20261125;
 
@@ -66,7 +67,7 @@ describe("the chain of a log", () => {
       const [finding] = reading.findings;
       expect([finding?.isAside, finding?.text]).toEqual([true, changed]);
       expect(finding?.sentence).toContain(`Line ${which + 1} `);
-    }), { seed: SEED, numRuns: 400 });
+    }), { seed: SEED, numRuns: howMany(400, 40) });
   });
 
   it("keeps the lines after a missing one and says where the gap is", () => {

@@ -5,6 +5,7 @@ import { learnerState } from "../../src/engine/record/learner-state.ts";
 import { readSheetNumber, sheetNumberText, type SheetEdition, sheetOf } from "../../src/engine/record/sheet-number.ts";
 import { CODE_WORDS } from "../../src/engine/record/words.ts";
 import { chainOf, eventsOf, FIRST_DAY } from "../support/events.ts";
+import { howMany } from "../support/how-many.ts";
 
 const SEED = 20261125;
 const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
@@ -38,14 +39,14 @@ describe("a sheet number", () => {
   it(`reads back as what it was made of (seed ${SEED})`, () => {
     fc.assert(fc.property(sheetNumber, (number) => {
       expect(readSheetNumber(sheetNumberText(number))).toEqual(number);
-    }), { seed: SEED, numRuns: 1000 });
+    }), { seed: SEED, numRuns: howMany(1000, 100) });
   });
 
   it(`with any one wrong sign, or two swapped that stand side by side or one apart, is refused (seed ${SEED})`, () => {
     fc.assert(fc.property(sheetNumber, (number) => {
       const passed = oneAway(sheetNumberText(number)).filter((typed) => !("fault" in readSheetNumber(typed)));
       expect(passed).toEqual([]);
-    }), { seed: SEED, numRuns: 60 });
+    }), { seed: SEED, numRuns: howMany(60, 10) });
   });
 
   it("of a planned sheet has eight signs in two groups, and ten more for five families of its own", () => {
@@ -141,7 +142,7 @@ describe("a carry code", () => {
       const code = carryCode(stateOf(list, todayDay), PLAN, todayDay);
       expect(code).toMatch(/^([0-9A-Z]{5}-)*[0-9A-Z]{1,5}$/);
       expect(code.replaceAll("-", "").length).toBeLessThanOrEqual(60);
-    }), { seed: SEED, numRuns: 30 });
+    }), { seed: SEED, numRuns: howMany(30, 5) });
   });
 
   it(`brings the lowest level and the next day of each module, and the level of each objective with an unsafe side (seed ${SEED})`, () => {
@@ -159,7 +160,7 @@ describe("a carry code", () => {
         expect(reading.summary.modules[module]).toEqual({ level: least ?? "unseen", returnDay: days.length === 0 ? null : Math.min(...days) });
       }
       expect([reading.writtenDay, reading.edition]).toEqual([todayDay, 3]);
-    }), { seed: SEED, numRuns: 30 });
+    }), { seed: SEED, numRuns: howMany(30, 5) });
   });
 
   it(`with any one wrong sign, or two swapped that stand side by side or one apart, is refused (seed ${SEED})`, () => {

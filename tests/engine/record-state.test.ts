@@ -5,9 +5,10 @@ import { learnerState } from "../../src/engine/record/learner-state.ts";
 import { mergeLogs } from "../../src/engine/record/merge.ts";
 import type { CarrySummary } from "../../src/engine/record/attempts.ts";
 import { bareEvent, chainOf, eventsOf, FIRST_DAY } from "../support/events.ts";
+import { howMany } from "../support/how-many.ts";
 
 const SEED = 20261125;
-const SETTINGS = { seed: SEED, numRuns: 200 } as const;
+const SETTINGS = { seed: SEED, numRuns: howMany(200, 40) } as const;
 const OBJECTIVES = [
   { id: "m10-window", module: "m10", families: ["window"] },
   { id: "m10-stop", module: "m10", families: ["stop", "window"], capDays: 7 },

@@ -11,7 +11,7 @@ import { AXIAL_WORDS, mm } from "../../src/figures/axial-words.ts";
 import { angleRule } from "../../src/figures/angle-rule.ts";
 import { shareClear } from "../../src/figures/axial-share.ts";
 
-const SETTINGS = howMany(1000, 150);
+const SETTINGS = howMany(1000, 50);
 const chance = chanceFor("axial", 1, "20261125");
 const random = (): AxialSetting => ({
   band: chance.pick(KNEE_BANDS),

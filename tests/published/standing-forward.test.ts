@@ -4,9 +4,10 @@ import { knowledgeAfter } from "../../src/engine/index.ts";
 import { learnerState } from "../../src/engine/record/learner-state.ts";
 import { FORGET_PER_DAY, KNOWN_AT_START, LEARN, SLIP } from "../../src/engine/standing/estimate.ts";
 import { chainOf, eventsOf, FIRST_DAY } from "../support/events.ts";
+import { howMany } from "../support/how-many.ts";
 
 const SEED = 20261125;
-const SETTINGS = { seed: SEED, numRuns: 1000 } as const;
+const SETTINGS = { seed: SEED, numRuns: howMany(1000, 100) } as const;
 const share = fc.double({ min: 0.01, max: 0.99, noNaN: true });
 const model = fc.record({ known: share, learn: share, slip: share, guess: share, forget: share }).filter(({ slip, guess }) => slip + guess < 0.999);
 

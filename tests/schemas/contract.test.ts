@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { howMany } from "../support/how-many.ts";
 import { describe, expect, it } from "vitest";
 import cautions from "../../content/cautions.json" with { type: "json" };
 import sources from "../../content/sources.json" with { type: "json" };
@@ -15,7 +16,7 @@ import { sourcesSchema } from "../../src/schemas/source.ts";
 import { verdictSchema } from "../../src/schemas/verdict.ts";
 
 const SEED = 20261125;
-const SEEDS = Math.min(50, Number(process.env["DRAWS"] ?? 50));
+const SEEDS = howMany(50, 5);
 
 const EXAMPLES: Readonly<Record<string, unknown>> = {
   sum: { kind: "sum", text: "7.2" },
