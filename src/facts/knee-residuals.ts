@@ -1,3 +1,4 @@
+import { plateauPoints } from "../engine/knee/plateau.ts";
 import bundleLine from "../../content/ledger/bundle-line.json" with { type: "json" };
 import kneeSize from "../../content/ledger/knee-size.json" with { type: "json" };
 import shortest from "../../content/ledger/shortest-distance.json" with { type: "json" };
@@ -85,7 +86,10 @@ const shortestResiduals = (): readonly Residual[] =>
     residual(pinnedIn(shortest, `medial-to-artery.${ages}@1`), atAge(middleAge(ages), (band) => shortestToArtery(kneeOf(band)).medialMm), SHORTEST_ALLOWED_MM),
   ]);
 
-const widthOf = (knee: Knee): number => Math.max(...knee.plateau.map(({ xMm }) => xMm)) - Math.min(...knee.plateau.map(({ xMm }) => xMm));
+const widthOf = (knee: Knee): number => {
+  const across = plateauPoints(knee.plateau).map(({ xMm }) => xMm);
+  return Math.max(...across) - Math.min(...across);
+};
 
 const shownResiduals = (): readonly Residual[] => {
   const shown = (topic: TopicData, pin: string, model: number): Residual => residual(pinnedIn(topic, pin), model, null);

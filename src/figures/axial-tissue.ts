@@ -40,6 +40,12 @@ const capsule = (frame: AxialFrame, knee: Knee): string => {
 const bandPath = (frame: AxialFrame, { arc, thicknessMm }: Band): string =>
   bandBetween(frame, { ...arc, radiusMm: arc.radiusMm + thicknessMm / 2 }, { ...arc, radiusMm: arc.radiusMm - thicknessMm / 2 });
 
+/** Both lobes of the tibia in one line, each a true arc. */
+const plateau = (frame: AxialFrame, { plateau: { lateral, medial } }: Knee): string => {
+  const [there, back] = [alongArc(frame, lateral), alongArc(frame, medial)];
+  return element("path", { class: "t-plateau", d: `M${there.start}${there.curve}L${back.start}${back.curve}Z` });
+};
+
 const patellarTendon = (frame: AxialFrame, { tendon }: Knee): string => {
   const [cx, cy] = frame.at(tendon.centre);
   const [edge] = frame.at(tendon.lateralEdge);
@@ -60,8 +66,7 @@ const structure = (frame: AxialFrame, one: Structure, keptMm: number | null): st
 
 /** Bone, menisci, capsule and tendons: what lies under the angles. */
 export const axialBase = (frame: AxialFrame, knee: Knee): string => [
-  element("path", { class: "t-bone", d: frame.path(knee.plateau, true) }),
-  element("path", { class: "t-out", d: frame.path(knee.plateau, true) }),
+  plateau(frame, knee),
   capsule(frame, knee),
   ...[knee.collaterals.lateral, knee.collaterals.medial].map((band) => element("path", { class: "t-thin2", fill: "url(#p-tend)", d: bandPath(frame, band) })),
   meniscus(frame, knee.medial),

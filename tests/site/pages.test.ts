@@ -61,10 +61,9 @@ describe("every page", () => {
   });
 
   it.each(pages)("$path weighs less than its budget", ({ path, html }) => {
-    // 30 KB with questions, 10 KB without; the ledger and the works cited are long tables of facts and may weigh what a page with questions does; the page of the model holds four drawings.
+    // 30 KB with questions, 10 KB without; the ledger and the works cited are long tables of facts and may weigh what a page with questions does.
     const isLong = hasQuestions(html) || /^\/(numbers|sources)\//.test(path);
-    const ofPlain = path === "/model-knee/" ? 15 : 10;
-    expect(gzipBytes(html)).toBeLessThan((isLong ? 30 : ofPlain) * 1024);
+    expect(gzipBytes(html)).toBeLessThan((isLong ? 30 : 10) * 1024);
   });
 });
 

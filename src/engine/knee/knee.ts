@@ -4,7 +4,7 @@ import { movedAlong, type Point } from "../geometry/vec2.ts";
 import { DEGREES_PER_RADIAN } from "../quantity/tolerance.ts";
 import { type Meniscus, meniscusFrom } from "./meniscus.ts";
 import { mirroredKnee } from "./mirrored.ts";
-import { plateauOutline } from "./plateau.ts";
+import { type Plateau, plateauOf } from "./plateau.ts";
 import { requireSizes } from "./require-sizes.ts";
 import type { BesideArtery, CollateralSizes, KneeSizes, Side } from "./sizes.ts";
 import type { Structure } from "./structure.ts";
@@ -21,7 +21,7 @@ import type { Structure } from "./structure.ts";
  */
 export interface Knee {
   readonly side: Side;
-  readonly plateau: readonly Point[];
+  readonly plateau: Plateau;
   readonly lateral: Meniscus;
   readonly medial: Meniscus;
   readonly tendon: { readonly centre: Point; readonly lateralEdge: Point; readonly medialEdge: Point; readonly thicknessMm: number };
@@ -77,7 +77,7 @@ const rightKnee = (sizes: KneeSizes): Knee => {
   const portals = { AL: at(half + portalBesideTendonMm), AM: at(-half - portalBesideTendonMm) };
   return {
     side: "right",
-    plateau: plateauOutline(lateral, medial, sizes.plateauMarginMm),
+    plateau: plateauOf(lateral, medial, sizes.plateauMarginMm),
     lateral,
     medial,
     tendon: { centre: at(0), lateralEdge: at(half), medialEdge: at(-half), thicknessMm: patellarTendon.thicknessMm },

@@ -20,7 +20,7 @@ export const mirroredKnee = (knee: Knee): Knee => {
   const { tendon, portals, capsule, collaterals } = knee;
   return {
     side: knee.side === "right" ? "left" : "right",
-    plateau: knee.plateau.map(mirroredPoint),
+    plateau: { lateral: mirroredArc(knee.plateau.lateral), medial: mirroredArc(knee.plateau.medial) },
     lateral: mirroredMeniscus(knee.lateral),
     medial: mirroredMeniscus(knee.medial),
     tendon: { ...tendon, centre: mirroredPoint(tendon.centre), lateralEdge: mirroredPoint(tendon.lateralEdge), medialEdge: mirroredPoint(tendon.medialEdge) },
