@@ -1,13 +1,13 @@
 import { arcPoint } from "../engine/geometry/arc.ts";
 import type { Point } from "../engine/geometry/vec2.ts";
 import { lateralSign } from "../engine/knee/bearing.ts";
-import { cautionText } from "../facts/cautions.ts";
 import { type AxialFrame, axialFrame } from "./axial-frame.ts";
 import { type AxialModel, type AxialView, axialView } from "./axial-model.ts";
 import { axialGround, axialNeedle } from "./axial-needle.ts";
 import { axialBase, axialStructures } from "./axial-tissue.ts";
 import { AXIAL_WORDS, axialInWords } from "./axial-words.ts";
-import { element, escaped, label, pathThrough, px } from "./markup.ts";
+import { cautionLines } from "./caution-lines.ts";
+import { element, label, pathThrough, px } from "./markup.ts";
 
 const words = AXIAL_WORDS.en;
 const SCALE_MM = 20;
@@ -78,13 +78,6 @@ const scaleBar = (frame: AxialFrame, y: number): string => {
   return element("path", { class: "ax", d: `M${px(x)} ${px(y)}h${px(length)}${marks}` }) + label(x, y - 13, { text: words.scale, class: "dim", "font-size": frame.fontPx });
 };
 
-const caution = (frame: AxialFrame, y: number): string => {
-  const text = cautionText("C8");
-  const [first = "", second = ""] = frame.name === "wide" ? [text] : [text.slice(0, text.indexOf(", simplified") + 1), text.slice(text.indexOf("simplified"))];
-  const head = element("text", { x: 0, y, "font-size": frame.fontPx, class: "c8" }, `${element("tspan", { class: "id" }, "C8")} ${escaped(first)}`);
-  return head + (second === "" ? "" : element("text", { x: 0, y: y + 20, "font-size": frame.fontPx, class: "c8" }, escaped(second)));
-};
-
 const drawing = (name: "wide" | "narrow", view: AxialView): string => {
   const frame = axialFrame(name);
   const isWide = name === "wide";
@@ -99,7 +92,7 @@ const drawing = (name: "wide" | "narrow", view: AxialView): string => {
     isWide ? wideLabels(frame, view) : narrowLabels(frame, view),
     scaleBar(frame, frame.heightPx - 4),
     key,
-    caution(frame, frame.heightPx + (isWide ? 16 : 40)),
+    cautionLines({ yPx: frame.heightPx + (isWide ? 16 : 40), fontPx: frame.fontPx, isNarrow: !isWide }),
   ].join(""));
 };
 

@@ -3,8 +3,9 @@ import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { ADULT_CAPSULE_MM, KNEE_BANDS, kneeSizes } from "../facts/knee-model.ts";
 import { type AxialFrame, axialFrame } from "./axial-frame.ts";
+import { cautionLines } from "./caution-lines.ts";
 import { axialBase, axialStructures } from "./axial-tissue.ts";
-import { element, escaped, label, px } from "./markup.ts";
+import { element, label, px } from "./markup.ts";
 
 const SECTORS = ["in front", "in front on the right", "on the right", "behind on the right", "behind", "behind on the left", "on the left", "in front on the left"] as const;
 const SECTOR_RAD = Math.PI / 4;
@@ -36,8 +37,8 @@ export const marksOfItem = (item: Item): MarksFigure | null => {
   const knee = kneeFrom(kneeSizes({ band, side: item.about["side"] === "left" ? "left" : "right", capsuleMm: ADULT_CAPSULE_MM / 2 }));
   const drawing = (name: "wide" | "narrow"): string => {
     const frame = axialFrame(name);
-    const caution = element("text", { x: 0, y: frame.heightPx + 16, "font-size": name === "wide" ? frame.fontPx : 12, class: "c8" }, `${element("tspan", { class: "id" }, "C8")} ${escaped(cautionText("C8"))}`);
-    return element("svg", { class: `fig ${name}`, viewBox: `0 0 ${px(frame.widthPx)} ${px(frame.heightPx + 24)}`, "aria-hidden": "true", focusable: "false" }, axialBase(frame, knee) + axialStructures(frame, knee, null) + marks(frame, item.regions) + caution);
+    const caution = cautionLines({ yPx: frame.heightPx + 16, fontPx: frame.fontPx, isNarrow: name === "narrow" });
+    return element("svg", { class: `fig ${name}`, viewBox: `0 0 ${px(frame.widthPx)} ${px(frame.heightPx + (name === "wide" ? 24 : 44))}`, "aria-hidden": "true", focusable: "false" }, axialBase(frame, knee) + axialStructures(frame, knee, null) + marks(frame, item.regions) + caution);
   };
   const text = `The axial plane of the model knee, seen from above, front at the top. Two menisci lie side by side; the rounder one, nearly closed, is the lateral one, and behind its rim lies a tendon. Numbered places: ${item.regions.map(placeInWords).join("; ")}. ${cautionText("C8")}`;
   return { markup: drawing("wide") + drawing("narrow"), text };

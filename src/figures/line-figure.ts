@@ -1,11 +1,11 @@
-import { cautionText } from "../facts/cautions.ts";
+import { cautionLines } from "./caution-lines.ts";
 import { type LineFrame, frameFor } from "./line-frame.ts";
 import { type LineModel, type LinePlaces, placesOn } from "./line-model.ts";
 import { needle } from "./line-needle.ts";
 import { rule } from "./line-rule.ts";
 import { BUNDLE, tissue } from "./line-tissue.ts";
 import { LINE_WORDS, lineInWords, ownInWords } from "./line-words.ts";
-import { element, escaped, label, pathThrough, px } from "./markup.ts";
+import { element, label, pathThrough, px } from "./markup.ts";
 
 const words = LINE_WORDS.en;
 
@@ -30,13 +30,6 @@ const labels = (frame: LineFrame, model: LineModel, places: LinePlaces): string 
   ].join("");
 };
 
-const c8 = (frame: LineFrame, y: number): string => {
-  const [first, second] = frame.name === "wide" ? [cautionText("C8"), ""] : cautionText("C8").split(", simplified").map((part, index) => (index === 0 ? `${part},` : `simplified${part}`));
-  const id = element("tspan", { class: "id" }, "C8");
-  const line = (at: number, inside: string): string => element("text", { x: 0, y: at, "font-size": frame.fontPx, class: "c8" }, inside);
-  return line(y, `${id} ${escaped(first ?? "")}`) + (second ? line(y + 20, escaped(second)) : "");
-};
-
 const drawing = (name: "wide" | "narrow", model: LineModel, places: LinePlaces): string => {
   const frame = frameFor(name, model, places);
   const below = rule(frame, model, places);
@@ -48,7 +41,7 @@ const drawing = (name: "wide" | "narrow", model: LineModel, places: LinePlaces):
     needle(frame, model),
     below.markup,
     labels(frame, model, places),
-    c8(frame, below.bottomPx + 4),
+    cautionLines({ yPx: below.bottomPx + 4, fontPx: frame.fontPx, isNarrow: name === "narrow" }),
   ].join(""));
 };
 

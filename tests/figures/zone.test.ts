@@ -4,7 +4,7 @@ import { cautionText } from "../../src/facts/cautions.ts";
 import { zoneOfItem } from "../../src/figures/zone-figure.ts";
 
 const vertices = (markup: string): readonly (readonly [number, number])[] =>
-  (/class="ink" d="M([^Z]+)Z"/.exec(markup)?.[1] ?? "").split("L").map((pair) => pair.split(" ").map(Number) as unknown as readonly [number, number]);
+  (/class="t-out" d="M([^Z]+)Z"/.exec(markup)?.[1] ?? "").split("L").map((pair) => pair.split(" ").map(Number) as unknown as readonly [number, number]);
 
 describe("the triangle of the zone", () => {
   it("has the sides of the question in proportion and the graded angle, for 300 draws", () => {
