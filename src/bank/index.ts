@@ -22,6 +22,8 @@ export interface FamilyEntry {
   readonly unsafe: boolean;
   readonly objectives: readonly string[];
   readonly sources: readonly SourceMark[];
+  /** Every caution that a draw may carry. */
+  readonly cautions: readonly string[];
   readonly reads: readonly string[];
   readonly givens: readonly GivenSpec[];
   readonly asks: readonly AskSpec[];
@@ -30,9 +32,9 @@ export interface FamilyEntry {
 const entryOf = (versions: readonly Family[]): FamilyEntry => {
   const [newest] = versions;
   if (!newest) throw new RangeError("versions must hold at least one family, got none");
-  const { id, code, module, kind, version, firstWave, unsafe, objectives, sources, reads, givens } = newest;
+  const { id, code, module, kind, version, firstWave, unsafe, objectives, sources, cautions, reads, givens } = newest;
   const asks = newest.kind === "sum" ? newest.asks : [];
-  return { id, code, module, kind, version, versions: versions.map((one) => one.version), firstWave, unsafe, objectives, sources, reads, givens, asks };
+  return { id, code, module, kind, version, versions: versions.map((one) => one.version), firstWave, unsafe, objectives, sources, cautions, reads, givens, asks };
 };
 
 /** Every family, in the order of the curriculum. @example families.map((family) => family.code).includes("10c") // => true */

@@ -77,6 +77,9 @@ export const ledgerEntry = (name: string): LedgerHit => {
   throw new RangeError(`name must be an entry of the number ledger, got ${name}`);
 };
 
+/** What stands beside a value that was remembered and not read; empty for every other. */
+export const verifyMark = ({ state }: RevisionData): string => (state === "memory" ? " (to be verified)" : "");
+
 const united = (text: string, unit: string): string => (isUnitId(unit) ? withUnit(text, unit) : text);
 
 /** The shapes a value may have, in the order in which they are tried. */

@@ -59,6 +59,8 @@ export interface Pinned {
   readonly number: Readonly<Partial<Record<keyof ValueText, number>>>;
   readonly source: string | null;
   readonly state: string;
+  /** True for a value that was measured in adults. */
+  readonly adult: boolean;
 }
 
 const numbersOf = (value: ValueText): Pinned["number"] =>
@@ -73,7 +75,7 @@ const search = (topic: TopicData, pin: string): Pinned => {
   if (!entry || !revision) throw new RangeError(`pin must name an entry and revision of ${topic.topic}, got ${pin}`);
   const value = revision.value ?? {};
   const { name, unit } = entry;
-  return { key, entry: pin, revision: revision.revision, name, unit, value, number: numbersOf(value), source: revision.source, state: revision.state };
+  return { key, entry: pin, revision: revision.revision, name, unit, value, number: numbersOf(value), source: revision.source, state: revision.state, adult: entry.population.adult };
 };
 
 /** The revision that a pin such as `zone-width.8-10@1` names; throws a RangeError for a pin that the topic does not hold. */

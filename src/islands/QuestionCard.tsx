@@ -8,6 +8,8 @@ import { useCard } from "./use-card.ts";
 export interface Cite {
   readonly text: string;
   readonly path: string;
+  /** Ledger entry with its revision, by which a draw names it. */
+  readonly entry: string;
 }
 
 export interface CardProps {
@@ -21,6 +23,12 @@ export interface CardProps {
 
 /** Cautions that stand under a question; C8 is in its figure and C10 in its verdict. */
 const standing = (item: Item): readonly string[] => item.cautions.filter((id) => id !== "C8" && id !== "C10");
+
+/** Works that this draw takes numbers from, each once. */
+const citesOf = (item: Item, cites: readonly Cite[]): readonly Cite[] => {
+  const own = cites.filter((cite) => item.sources.some(({ entry }) => entry === cite.entry));
+  return own.filter(({ text }, index) => own.findIndex((one) => one.text === text) === index);
+};
 
 /** Whose numbers these are, and the cautions that go with them. */
 const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
@@ -50,7 +58,7 @@ export const QuestionCard = ({ item: first, place, count, cites }: CardProps) =>
           {graded.verdict.verdict === "right" ? null : <button type="button" className="quiet" onClick={askAgain}>{words.card.again}</button>}
         </div>
       ) : null}
-      <Origins item={item} cites={cites} words={words} />
+      <Origins item={item} cites={citesOf(item, cites)} words={words} />
     </div>
   );
 };

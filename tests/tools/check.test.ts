@@ -22,11 +22,15 @@ const WRONG_FAMILIES: readonly FamilyFacts[] = [
   },
 ];
 
+/** A family of the fixture "adult-family", which reads an adult value and does not say so. */
+const ADULT_FAMILY: readonly FamilyFacts[] = [{ id: "band", code: "01e", module: "M01", objectives: ["m01-band"], reads: ["capsule.adult@1"], cautions: ["C3"] }];
+
 const [BAND] = FAMILIES;
 const WITH_M10: ReadonlySet<string> = new Set(["good", "objectives", "several", "caution", "attribute", "names"]);
 
 const familiesFor = (name: string): readonly FamilyFacts[] => {
   if (name === "pins") return WRONG_FAMILIES;
+  if (name === "adult-family") return ADULT_FAMILY;
   if (name === "same-name") return [];
   return WITH_M10.has(name) || BAND === undefined ? FAMILIES : [BAND];
 };

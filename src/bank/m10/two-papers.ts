@@ -1,6 +1,7 @@
 import { withUnit } from "../../engine/quantity/format.ts";
 import type { Draw, Language } from "../../engine/question/family-head.ts";
 import type { JudgeFamily } from "../../engine/question/family.ts";
+import type { SourceMark } from "../../engine/question/verdict.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { bundleLine } from "../../facts/bundle-line.ts";
 import type { Pinned } from "../../facts/reader.ts";
@@ -55,6 +56,15 @@ const REASON_TEXTS: Readonly<Record<string, string>> = {
 };
 const because = (say: Say): string => caseOf(say).reasons.map((reason) => REASON_TEXTS[reason] ?? reason).join("; ");
 
+/** Where a value comes from, as the page names it. */
+const markOf = ({ source, entry }: Pinned): SourceMark => ({ source: source ?? "", entry });
+const marks = [...new Map(Object.values(CASES).flatMap(({ first, second }) => [markOf(first), markOf(second)]).map((mark) => [mark.entry, mark])).values()];
+
+const drawnCase = (name: string): Draw => {
+  const { first, second } = CASES[name] as PaperCase;
+  return { givens: {}, about: { case: name }, sources: [markOf(first), markOf(second)], cautions: first.adult || second.adult ? ["C3", "C9"] : ["C3"] };
+};
+
 const reads = [...new Set(Object.values(CASES).flatMap(({ first, second }) => [first.entry, second.entry]))].sort();
 const words: JudgeFamily["words"][Language] = {
   title: "Two papers, one question",
@@ -90,12 +100,12 @@ export const twoPapers: JudgeFamily = {
   unsafe: false,
   objectives: ["m10-reject"],
   reads,
-  sources: [{ source: "shea-2019", entry: "lateral-to-artery.9-11@1" }, { source: "schachne-2019", entry: "junction-to-bundle.boys@1" }, { source: "beck-2019", entry: "zone-width.8-10@1" }],
-  cautions: ["C3"],
+  sources: marks,
+  cautions: ["C3", "C9"],
   givens: [],
   options: ["first", "second", "average", "neither"],
   reasons: ["structure", "line", "age", "imaging", "flexion"],
-  draw: (chance) => ({ givens: {}, about: { case: chance.pick(Object.keys(CASES)) } }),
+  draw: (chance) => drawnCase(chance.pick(Object.keys(CASES))),
   decide: (draw) => {
     const { picks, reasons } = caseOf(draw);
     return { picks, reasons };

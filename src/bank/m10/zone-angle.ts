@@ -26,7 +26,7 @@ export const zoneAngle: SumFamily = {
   unsafe: false,
   objectives: ["m10-angle"],
   reads: BANDS.map((band) => `zone-width.${band}@1`),
-  sources: [{ source: "beck-2019", entry: "zone-width.8-10@1" }],
+  sources: BANDS.map((band) => ({ source: "beck-2019", entry: `zone-width.${band}@1` })),
   cautions: ["C3", "C8"],
   givens: [NEAR, FAR, WIDTH],
   asks: [{ id: "angleDeg", unit: "deg", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
@@ -39,6 +39,7 @@ export const zoneAngle: SumFamily = {
       givens: { nearEdgeMm, farEdgeMm: nearEdgeMm + more, widthMm: zoneWidth(entry).number.mean ?? 0 },
       about: { band: band.replace("-", "–"), side: chance.pick(["left", "right"]) },
       origins: { widthMm: { from: "study", entry } },
+      sources: [{ source: "beck-2019", entry }],
     };
   },
   solve: (givens) => ({ angleDeg: angleOf(givens) }),

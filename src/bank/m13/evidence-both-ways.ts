@@ -75,7 +75,7 @@ export const evidenceBothWays: JudgeFamily = {
   objectives: ["m13-cost"],
   reads: Object.values(DEVICES).flatMap(({ single, reused }) => [single, reused]),
   sources: [{ source: "cystoscope-2021", entry: "carbon-single.cystoscope@1" }, { source: "pioche-2024", entry: "carbon-single.gastroscope@1" }, { source: "tka-sets", entry: "carbon-single.knee-tools@1" }, { source: "davis-2018", entry: "carbon-single.ureteroscope@1" }],
-  cautions: ["C2", "C7"],
+  cautions: ["C2", "C7", "C9"],
   givens: [],
   options: ["holds-there", "contradicts", "nothing-here", "proven"],
   reasons: ["as-measured", "other-device", "both-ways", "bigger-sample", "obvious"],

@@ -44,7 +44,7 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
   const words = family.words[language];
   const say = sayOf(family, draw);
   const stem = words.stems[wording % words.stems.length];
-  const { kind, id, code, module, version, unsafe, objectives, cautions, sources, givens } = family;
+  const { kind, id, code, module, version, unsafe, objectives, givens } = family;
   const head = {
     kind,
     family: id,
@@ -58,8 +58,8 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
     title: words.title,
     stem: stem === undefined ? [] : stem(say),
     question: words.question,
-    cautions,
-    sources,
+    cautions: draw.cautions ?? family.cautions,
+    sources: draw.sources ?? family.sources,
     about: draw.about,
     givens: givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
   };

@@ -35,6 +35,10 @@ export interface Draw {
   readonly about: Readonly<Record<string, string>>;
   /** Ids of what lies before the learner, in the order shown: cards, things. */
   readonly shown?: readonly string[];
+  /** Sources of this draw, where they are fewer than those of the family. */
+  readonly sources?: readonly SourceMark[];
+  /** Cautions of this draw, where they are fewer than those of the family. */
+  readonly cautions?: readonly string[];
   /** Where each given comes from; a given that is not named is the case's own. */
   readonly origins?: Readonly<Record<string, { readonly from: "study" | "local"; readonly entry?: string }>>;
 }

@@ -12,6 +12,7 @@ export interface FamilyFacts {
   readonly objectives: readonly string[];
   readonly reads?: readonly string[];
   readonly sources?: readonly { readonly source: string }[];
+  readonly cautions?: readonly string[];
   /** The family's own file, where it is known. */
   readonly source?: SourceText;
 }

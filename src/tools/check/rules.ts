@@ -16,6 +16,7 @@ import { neededModules } from "./rules/needed-modules.ts";
 import { noCode } from "./rules/no-code.ts";
 import { numberInMatter } from "./rules/number-in-matter.ts";
 import { objectiveIds } from "./rules/objective-ids.ts";
+import { familyAdult } from "./rules/family-adult.ts";
 import { pins } from "./rules/pins.ts";
 import { population } from "./rules/population.ts";
 import { rawHtml } from "./rules/raw-html.ts";
@@ -58,4 +59,5 @@ export const COURSE_RULES: readonly CourseRule[] = [
   ledgerDerived,
   ledgerMemory,
   pins,
+  familyAdult,
 ];
