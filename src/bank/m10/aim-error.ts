@@ -4,7 +4,7 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { aimErrorMm } from "../../engine/repair/aim-error-mm.ts";
 import { given } from "./aimed-line.ts";
-import { AGES, CHILDREN, childOf, DRAWING_SAYS } from "./needle-words.ts";
+import { AGES, CHILDREN, childIn, DRAWING_SAYS } from "./needle-words.ts";
 
 const PATH = { key: "pathMm", unit: "mm", least: 30, greatest: 70, step: 1 } as const;
 const ERROR = { key: "errorDeg", unit: "deg", least: 2, greatest: 10, step: 1 } as const;
@@ -14,13 +14,15 @@ const missOf = (givens: Givens, errorDeg = given(givens, "errorDeg")): number =>
 const both = (givens: Givens, missMm: number) => ({ missMm, leftMm: given(givens, "clearMm") - missMm });
 const number = (say: Say, id: string): string => withUnit(Number((say.answer as Record<string, number>)[id] ?? 0).toFixed(1), "mm");
 
+const isPast = (say: Say): boolean => ((say.answer as Record<string, number>)["leftMm"] ?? 0) < 0;
+
 /** 10h: the miss to the side of a line aimed a little wrong, and what is left of the clearance. */
 export const aimError: SumFamily = {
   kind: "sum",
   id: "aim-error",
   code: "10h",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m10-angle"],
@@ -44,14 +46,14 @@ export const aimError: SumFamily = {
     en: {
       title: "Aimed a little wrong",
       stems: [
-        (say) => [`From portal to target the needle has the way below to go in the knee of ${childOf(say)}. In the plan it passes the nerve with the clearance below. The hand is off by a few degrees, towards the nerve.`],
-        (say) => [`No hand holds an angle exactly. For ${childOf(say)} you ask what a small error does at the far end, when it goes towards the nerve.`],
-        (say) => [`The plan for ${childOf(say)} is drawn with a ruler; the needle is held by a person. Path, clearance and error of aim are below, and the error goes towards the nerve.`],
+        (say) => [`In the knee of ${childIn(say)} the needle goes from portal to target. In the plan it passes the nerve with the clearance below. The hand is off by the angle below, towards the nerve.`],
+        (say) => [`No hand holds an angle exactly. For ${childIn(say)} you ask what a small error does at the far end, when it goes towards the nerve.`],
+        (say) => [`The plan for ${childIn(say)} is drawn with a ruler; the needle is held by a person. Path, clearance and error of aim are below, and the error goes towards the nerve.`],
       ],
       question: "How far does the needle miss to the side, and how much clearance is left? To the nearest tenth of a millimetre; past the nerve is below 0.",
       givens: { pathMm: "Portal to target, along the needle", errorDeg: "Error of the aim, towards the nerve", clearMm: "Clearance to the nerve in the plan" },
       asks: { missMm: "Miss to the side", leftMm: "Clearance left" },
-      says: DRAWING_SAYS,
+      says: { ...DRAWING_SAYS, none: "No miss on this line" },
       slips: {
         "degrees-as-a-share": { name: "degrees taken for per cent", because: (say) => [`${say.of("errorDeg")} are not ${say.bare("errorDeg")} per cent of the way. The miss is the path times the tangent of the angle.`] },
         "degrees-as-radians": { name: "degrees taken for radians", because: () => ["A wild value: the angle went into the product as it stands. A radian is some 57 degrees."] },
@@ -60,9 +62,9 @@ export const aimError: SumFamily = {
       },
       working: (say) => [
         `Miss: ${say.of("pathMm")} × tan ${say.of("errorDeg")} = ${number(say, "missMm")}`,
-        `Left: ${say.of("clearMm")} − ${number(say, "missMm")} = ${number(say, "leftMm").replace("-", "−")}`,
+        `Left: ${say.of("clearMm")} − ${number(say, "missMm")} = ${number(say, "leftMm")}`,
       ],
-      right: (say) => [`${say.of("errorDeg")} at the portal are ${number(say, "missMm")} at the target. A short path forgives more than a steady hand.`],
+      right: (say) => [`${say.of("errorDeg")} at the portal are ${number(say, "missMm")} at the target. A short path forgives more than a long one.${isPast(say) ? " Here the error is larger than the clearance: the needle would meet the nerve." : ""}`],
       off: () => ["Draw the two lines from the portal: the planned one and the real one. Their gap at the target is the path times the tangent of the angle."],
       turns: (say) => [`The clearance is used up where the path times the tangent reaches ${say.of("clearMm")}. Shorten the path, or plan with more room.`],
       inverse: () => [],

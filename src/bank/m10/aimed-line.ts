@@ -79,6 +79,10 @@ const WHOSE = {
 /** The sentence that says whose distances these are. */
 export const whoseDistance = (say: Say): string => WHOSE[say.about("basis") as Basis](say);
 
+/** The same where a limit is built on them: a mean is printed with what it does not promise. */
+export const whoseLimit = (say: Say): string =>
+  say.about("basis") === "mean" ? `${whoseDistance(say)} Half of them lie nearer than that, so the limit is the sum’s, not ${say.about("child")}’s.` : whoseDistance(say);
+
 const ORIGIN = {
   mean: (say: Say) => `mean of ${say.about("sex")} 10–18`,
   low: (say: Say) => `low bound of ${say.about("sex")} 10–18`,

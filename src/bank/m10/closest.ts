@@ -1,11 +1,12 @@
 import { withUnit } from "../../engine/quantity/format.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { Givens } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { clearanceMm } from "../../engine/repair/clearance-mm.ts";
 import { given, LINE_SAYS } from "./aimed-line.ts";
-import { AGES, CHILDREN, childOf } from "./needle-words.ts";
+import { AGES, CHILDREN, childIn } from "./needle-words.ts";
 
 const DEPTH = { key: "depthMm", unit: "mm", least: 8, greatest: 20, step: 0.5 } as const;
 const FORWARD = { key: "forwardMm", unit: "mm", least: 6, greatest: 26, step: 0.5 } as const;
@@ -31,10 +32,12 @@ const tipOnly = (givens: Givens): number => Math.hypot(given(givens, "forwardMm"
 const isPast = (givens: Givens): boolean => given(givens, "forwardMm") > given(givens, "depthMm");
 const FAR_MM = 60;
 const ROOM_MM = 0.5;
-const mm = (value: number): string => withUnit(value.toFixed(1), "mm");
 const isBeyond = (say: Say): boolean => say.value("forwardMm") > say.value("depthMm");
 const centre = (say: Say): number => (isBeyond(say) ? Math.hypot(say.value("forwardMm") - say.value("depthMm"), say.value("asideMm")) : say.value("asideMm"));
-const answer = (say: Say): string => mm((say.answer as Record<string, number>)["clearMm"] ?? 0);
+const exact = (say: Say): number => (say.answer as Record<string, number>)["clearMm"] ?? 0;
+const answer = (say: Say): string => withUnit(asAsked(exact(say), "0.1", "down"), "mm");
+/** With the digits that show why it is rounded. */
+const fine = (value: number): string => withUnit(value.toFixed(2).replace(/0$/, ""), "mm");
 
 /** 10g: the closest approach of a needle to a round structure, edge to edge. */
 export const closest: SumFamily = {
@@ -42,7 +45,7 @@ export const closest: SumFamily = {
   id: "closest",
   code: "10g",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m10-closest"],
@@ -66,9 +69,9 @@ export const closest: SumFamily = {
     en: {
       title: "Closest approach",
       stems: [
-        (say) => [`In the model of the knee of ${childOf(say)} the needle runs straight from its entry. The centre of the ${say.about("structure")} lies so far forward along the needle and so far aside of it as printed. Sizes are assumed.`],
-        (say) => [`A needle passes the ${say.about("structure")} in the model of ${childOf(say)}. Distances are given from the entry: along the needle and across it. Both have a thickness, and both thicknesses are assumptions.`],
-        (say) => [`Edge to edge is what counts, not centre to centre. The ${say.about("structure")} in the model of ${childOf(say)}; all sizes are assumed.`],
+        (say) => [`In the model of the knee of ${childIn(say)} the needle runs straight from its entry. The centre of the ${say.about("structure")} lies as far forward along the needle and as far aside of it as printed. Sizes are assumed.`],
+        (say) => [`A needle passes the ${say.about("structure")} in the model of ${childIn(say)}. Distances are given from the entry: along the needle and across it. Needle and structure both have a thickness; that of the structure is assumed.`],
+        (say) => [`Edge to edge is what counts, not centre to centre. The ${say.about("structure")} in the model of ${childIn(say)}; all sizes are assumed.`],
       ],
       question: "How near does the edge of the needle come to the edge of the structure? Rounded down to a tenth of a millimetre.",
       givens: { depthMm: "Depth of the tip, from the entry", forwardMm: "Centre of the structure, forward along the needle", asideMm: "Centre of the structure, aside of the needle", structureRadiusMm: "Radius of the structure, assumed", needleRadiusMm: "Radius of the needle" },
@@ -76,16 +79,16 @@ export const closest: SumFamily = {
       says: { ...LINE_SAYS, none: "There is no closest approach" },
       slips: {
         "structure-has-no-size": { name: "structure taken as a point", because: (say) => [`The ${say.about("structure")} begins ${say.of("structureRadiusMm")} before its centre. Without that you have more room on paper than in the knee.`] },
-        "needle-has-no-size": { name: "needle taken as a line", because: (say) => [`The needle is as thick as twice ${say.of("needleRadiusMm")}. Half of that is on the side that counts.`] },
-        "tip-only": { name: "distance of the tip alone", because: () => ["The shaft passes nearer than the tip. A nerve does not ask which part of the needle it met."] },
+        "needle-has-no-size": { name: "needle taken as a line", because: (say) => [`You measured from the needle’s middle line. Its edge lies ${say.of("needleRadiusMm")} nearer.`] },
+        "tip-only": { name: "distance of the tip alone", because: (say) => [`The shaft passes nearer than the tip. The ${say.about("structure")} does not ask which part of the needle it met.`] },
         "line-without-end": { name: "line without an end", because: (say) => [`The needle ends at ${say.of("depthMm")}. The nearest point of an endless line lies beyond its tip, where there is no needle.`] },
       },
       working: (say) => [
         isBeyond(say) ? `The centre lies ${say.of("forwardMm")} forward, beyond the tip at ${say.of("depthMm")}: the tip is nearest.` : `The centre lies ${say.of("forwardMm")} forward, beside the needle: the shaft is nearest.`,
-        `Centre to needle: ${mm(centre(say))}`,
-        `Less both radii: ${mm(centre(say))} − ${say.bare("structureRadiusMm")} − ${say.bare("needleRadiusMm")} = ${answer(say)}`,
+        `Centre to needle: ${fine(centre(say))}`,
+        `Less both radii: ${fine(centre(say))} − ${say.of("structureRadiusMm")} − ${say.of("needleRadiusMm")} = ${fine(exact(say))}; a clearance is rounded down.`,
       ],
-      right: (say) => [isBeyond(say) ? `The tip comes nearest, ${answer(say)} edge to edge.` : `The shaft passes at ${answer(say)}, edge to edge; the tip is already farther on.`],
+      right: (say) => [isBeyond(say) ? `The tip comes nearest, ${answer(say)} edge to edge.` : `The shaft passes at ${answer(say)}, edge to edge; the tip has gone by.`],
       off: () => ["Ask first whether the structure lies beside the needle or beyond its tip. Then measure centre to needle, and take away both radii."],
       inverse: (say, { text }) => [`If the centre lay ${text} aside. In this model it lies ${say.of("asideMm")} aside.`],
     },

@@ -4,7 +4,7 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { curvedReachMm } from "../../engine/repair/curved-reach-mm.ts";
 import { given } from "./aimed-line.ts";
-import { AGES, CHILDREN, childOf, DRAWING_SAYS } from "./needle-words.ts";
+import { AGES, CHILDREN, childIn, DRAWING_SAYS } from "./needle-words.ts";
 
 const RADIUS = { key: "curveRadiusMm", unit: "mm", least: 40, greatest: 150, step: 5 } as const;
 const ARC = { key: "arcMm", unit: "mm", least: 10, greatest: 40, step: 1 } as const;
@@ -21,7 +21,7 @@ export const curve: SumFamily = {
   id: "curve",
   code: "10m",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m10-closest"],
@@ -44,16 +44,16 @@ export const curve: SumFamily = {
     en: {
       title: "A curved needle",
       stems: [
-        (say) => [`The needle for ${childOf(say)} is bent to an even curve. From where the curve begins it is pushed out by the length below.`],
-        (say) => [`In the knee of ${childOf(say)} a curved needle leaves its straight guide. It follows its own circle, not your eye.`],
-        (say) => [`A curve helps to go round something, and it moves the tip where you do not look. One stitch for ${childOf(say)}, with the curve below.`],
+        (say) => [`The needle for ${childIn(say)} is bent to an even curve. From where the curve begins it is pushed out by the length below.`],
+        (say) => [`In the knee of ${childIn(say)} a curved needle leaves its straight guide. It follows its own circle, not your eye.`],
+        (say) => [`A curve helps to go round something, and it moves the tip where you do not look. One stitch for ${childIn(say)} with the curve below.`],
       ],
       question: "How far forward and how far to the side does the tip stand? To the nearest tenth of a millimetre.",
       givens: { curveRadiusMm: "Radius of the curve", arcMm: "Length pushed out, along the curve" },
       asks: { forwardMm: "Forward", sideMm: "To the side" },
-      says: DRAWING_SAYS,
+      says: { ...DRAWING_SAYS, none: "No reach with this needle" },
       slips: {
-        "taken-for-straight": { name: "taken for straight", because: (say) => [`Along the curve it is ${say.of("arcMm")}, but the tip stands ${number(say, "sideMm")} beside the straight line. That is where the nerve is looked for, and not found.`] },
+        "taken-for-straight": { name: "taken for straight", because: (say) => [`Along the curve it is ${say.of("arcMm")}, but the tip stands ${number(say, "sideMm")} beside the straight line. Anything that lies there is met without being seen.`] },
         "ends-exchanged": { name: "forward and side exchanged", because: () => ["Forward goes with the sine of the turn, to the side with one less its cosine."] },
         "doubled-shift": { name: "shift doubled", because: () => ["The shift is the radius times one less the cosine of the whole turn; it is not counted on both sides."] },
       },

@@ -19,7 +19,7 @@ export const depthShare: SumFamily = {
   id: "depth-share",
   code: "10j",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m10-reject"],
@@ -34,7 +34,7 @@ export const depthShare: SumFamily = {
     const { mean = 0, sd = 0 } = bundleLine(entry).number;
     return {
       givens: { beyondMm: chance.onGrid(HABIT), meanMm: mean, sdMm: sd },
-      about: { sex, who: chance.pick(["A colleague", "A visiting surgeon", "The last team", "An older sheet"]) },
+      about: { sex, who: chance.pick(["A colleague", "A visiting surgeon", "An older surgeon", "A trainee"]) },
       origins: { meanMm: { from: "study", entry }, sdMm: { from: "study", entry } },
     };
   },
@@ -49,7 +49,7 @@ export const depthShare: SumFamily = {
     en: {
       title: "A habit and a spread",
       stems: [
-        (say) => [`${say.about("who")} goes the same way beyond the meniscocapsular junction in every knee. The line is aimed at the bundle from the anterolateral portal; the children are ${say.about("sex")} of 10–18. Take their distances as a normal distribution.`],
+        (say) => [`${say.about("who")} goes equally far beyond the meniscocapsular junction in every knee. The line is aimed at the bundle from the anterolateral portal; the children are ${say.about("sex")} of 10–18. Take their distances as a normal distribution.`],
         (say) => [`One depth for all: a habit. On the line aimed at the bundle, the ${say.about("sex")} of the study had the mean and spread below. Treat them as normal.`],
         (say) => [`${say.about("who")} says: “I always go that far.” For ${say.about("sex")} of 10–18, on the line aimed at the bundle, mean and spread are printed. Assume a normal distribution.`],
       ],

@@ -4,7 +4,7 @@ import type { ChainFamily } from "../../engine/question/family.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { stopSettingMm } from "../../engine/repair/stop-setting-mm.ts";
-import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, NEED, NEED_UNKNOWN, whoseLimit } from "./aimed-line.ts";
 
 const STOPS_EVERY_MM = 2;
 const FIRST_STOPS = ["4", "5"] as const;
@@ -55,7 +55,7 @@ export const depthToStop: ChainFamily = {
   id: "depth-to-stop",
   code: "10q",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m10-window"],
@@ -64,10 +64,10 @@ export const depthToStop: ChainFamily = {
   cautions: ["C2", "C3", "C8"],
   givens: [ENTRY, JUNCTION, FREE_EDGE, MARGIN, NEED],
   draw: (chance) => {
-    const line = drawAimedLine(chance, ["mean", "low", "scan"]);
+    const line = drawAimedLine(chance, ["mean", "low", "scan", "scan", "scan"]);
     const givens = { entryToJunctionMm: drawEntry(chance, line), ...line.givens, marginMm: chance.onGrid(MARGIN) };
-    const room = Math.max(NEED.least, sumOnGrid(given(givens, "junctionToBundleMm"), -givens.marginMm));
-    const throughCapsuleMm = chance.happens(2, 3) ? chance.onGrid({ ...NEED, greatest: room }) : chance.onGrid(NEED);
+    const room = sumOnGrid(given(givens, "junctionToBundleMm"), -givens.marginMm);
+    const throughCapsuleMm = room > NEED.least && chance.happens(3, 4) ? chance.onGrid({ ...NEED, greatest: room }) : chance.onGrid(NEED);
     return { ...line, origins: { ...line.origins, throughCapsuleMm: { from: "local" } }, givens: { ...givens, throughCapsuleMm }, about: { ...line.about, firstStop: chance.pick(FIRST_STOPS) } };
   },
   steps: [
@@ -86,9 +86,9 @@ export const depthToStop: ChainFamily = {
     en: {
       title: "From limit to stop",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, `The needle can be stopped at ${list(say)} millimetres.`, NEED_UNKNOWN],
-        (say) => [`All three at once, as at the table, for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, `Stops of this needle: ${list(say)} millimetres.`, NEED_UNKNOWN],
-        (say) => [`The scrub nurse asks which stop. ${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, `Her needle stops at ${list(say)} millimetres and nowhere else.`, NEED_UNKNOWN],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`, `The needle can be stopped at ${list(say)} millimetres.`, NEED_UNKNOWN],
+        (say) => [`All three at once, as at the table, for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`, `Stops of this needle: ${list(say)} millimetres.`, NEED_UNKNOWN],
+        (say) => [`The scrub nurse asks which stop. ${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`, `The needle in her hand stops at ${list(say)} millimetres and nowhere else.`, NEED_UNKNOWN],
       ],
       question: "Find the limit, then the need, then the stop. Each step goes on from what you found.",
       givens: LINE_GIVENS,

@@ -3,11 +3,13 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { bundleLine } from "../../facts/bundle-line.ts";
-import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, whoseDistance } from "./aimed-line.ts";
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, whoseLimit } from "./aimed-line.ts";
 
 const deepest = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("junctionToBundleMm"), -say.value("marginMm")));
 const sumText = (say: Say, key: string): string => `${say.bare("entryToJunctionMm")} + ${say.bare(key)} − ${say.bare("marginMm")}`;
 const doubled = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("freeEdgeToBundleMm"), -say.value("marginMm")));
+
+const LEAST_STEP_MM = 0.5;
 
 /** The mean used although the stem names the low bound. */
 const meanInstead = ({ givens, about }: Draw): number | null => {
@@ -22,7 +24,7 @@ export const greatestDepth: SumFamily = {
   id: "greatest-depth",
   code: "10c",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m10-greatest"],
@@ -44,16 +46,16 @@ export const greatestDepth: SumFamily = {
     { id: "margin-left-out", gives: ({ givens }) => ({ greatestMm: sumOnGrid(given(givens, "entryToJunctionMm"), given(givens, "junctionToBundleMm")) }) },
     { id: "margin-added", gives: ({ givens }) => ({ greatestMm: sumOnGrid(given(givens, "entryToJunctionMm"), given(givens, "junctionToBundleMm"), given(givens, "marginMm")) }) },
     { id: "mean-for-low-bound", gives: (draw) => { const mean = meanInstead(draw); return mean === null ? null : { greatestMm: mean }; } },
-    { id: "entry-left-out", gives: ({ givens }) => { const rest = sumOnGrid(given(givens, "junctionToBundleMm"), -given(givens, "marginMm")); return rest > 0 ? { greatestMm: rest } : null; } },
+    { id: "entry-left-out", gives: ({ givens }) => { const rest = sumOnGrid(given(givens, "junctionToBundleMm"), -given(givens, "marginMm")); return rest >= LEAST_STEP_MM ? { greatestMm: rest } : null; } },
   ],
   inverseOf: "junctionToBundleMm",
   words: {
     en: {
       title: "Greatest depth",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
-        (say) => [`The stop is set before the needle leaves the tray. ${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
-        (say) => [`You set the depth for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`],
+        (say) => [`The stop is set before the needle leaves the tray. ${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`],
+        (say) => [`You set the depth for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`],
       ],
       question: "What is the greatest depth from the entry, rounded down to half a millimetre?",
       givens: LINE_GIVENS,

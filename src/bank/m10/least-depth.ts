@@ -11,7 +11,7 @@ export const leastDepth: SumFamily = {
   id: "least-depth",
   code: "10b",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m10-least"],
@@ -61,7 +61,7 @@ export const leastDepth: SumFamily = {
       working: (say) => ["From the entry to the junction, then through the capsule.", `${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${shown(say)} mm; a need is rounded up.`],
       right: (say) => [`First the way to the junction, then the way through the capsule: ${shown(say)} mm, and a need is rounded up. Whether the line allows so much is another question.`],
       off: () => ["Walk along the needle: from the entry to the junction, from the junction through the capsule. Nothing else belongs to a least depth."],
-      inverse: (say, { text }) => [`If the capsule needed ${text} beyond the junction. Your teacher's figure here is ${say.of("throughCapsuleMm")}.`],
+      inverse: (say, { text }) => [`If the capsule needed ${text} beyond the junction. Your teacher’s figure here is ${say.of("throughCapsuleMm")}.`],
     },
   },
 };

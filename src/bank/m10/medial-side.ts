@@ -43,7 +43,7 @@ export const medialSide: MarkFamily = {
   id: "medial-side",
   code: "10p",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m10-fallback"],

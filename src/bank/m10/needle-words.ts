@@ -5,8 +5,11 @@ export const CHILDREN = ["Ivo", "Teodor", "Rasmus", "Jarek", "Silvan", "Anouk", 
 export const AGES = ["8", "9", "10", "11", "12", "13", "14", "15", "16"] as const;
 export const SIDES = ["left", "right"] as const;
 
-/** "Marit, 12" */
+/** "Marit, 12": where the name ends its part of the sentence. */
 export const childOf = (say: Say): string => `${say.about("child")}, ${say.about("age")}`;
+
+/** "Marit (12)": in the middle of a sentence. */
+export const childIn = (say: Say): string => `${say.about("child")} (${say.about("age")})`;
 
 /** The three answers that are not a number, for questions about a line in a drawing. */
 export const DRAWING_SAYS = {

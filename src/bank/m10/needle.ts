@@ -116,7 +116,7 @@ const words: LineFamily["words"][Language] = {
   working: (say) => [`Least depth: ${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${least(say)}`, `Turn to the place of the stitch, then look at the nearest structure; one clear setting is ${answerText(say)}.`],
   right: (say) => [`The needle is behind the capsule as drawn and keeps ${say.of("marginMm")} from every vessel and nerve of this model.`],
   off: (say) => [`Choose the line first, the depth second. One setting that holds is ${answerText(say)}.`],
-  moves: () => ["A degree at the portal moves the tip by a good half millimetre; half a millimetre of depth moves it by half a millimetre. That is why the line comes first."],
+  moves: () => ["A degree at the portal moves the tip by more than half a millimetre; half a millimetre of depth moves it by half a millimetre. That is why the line comes first."],
   turns: (say) => [`With every angle that keeps ${say.of("marginMm")} and leads to the place, at ${least(say)} or a little more.`],
 };
 
@@ -126,7 +126,7 @@ export const needle: LineFamily = {
   id: "needle",
   code: "10i",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m10-drag"],

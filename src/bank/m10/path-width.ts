@@ -11,7 +11,7 @@ export const pathWidth: SumFamily = {
   id: "path-width",
   code: "10a",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m10-least"],
@@ -39,7 +39,7 @@ export const pathWidth: SumFamily = {
       question: "How wide is the meniscus along this path, to the nearest tenth of a millimetre?",
       givens: LINE_GIVENS,
       asks: { widthMm: "Width along the path" },
-      says: LINE_SAYS,
+      says: { ...LINE_SAYS, none: "No width on this path" },
       slips: {
         sum: { name: "added instead of taken away", because: (say) => [`Both distances end at the same bundle. The longer one already holds the shorter one, so their sum, ${say.bare("freeEdgeToBundleMm")} + ${say.bare("junctionToBundleMm")}, counts the way from the junction twice.`] },
         "free-edge-alone": { name: "distance taken for a width", because: (say) => [`${say.of("freeEdgeToBundleMm")} runs on past the meniscus to the bundle. The last ${say.of("junctionToBundleMm")} of it lie behind the junction.`] },

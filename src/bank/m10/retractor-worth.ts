@@ -15,7 +15,7 @@ const CASES: Readonly<Record<string, WorthCase>> = {
   "window-wide": { told: "A line with a wide window and a straight needle is there, and the tear is short.", picks: "not-here", reasons: ["window", "cut"] },
   "window-two-stitches": { told: "Two stitches are planned, both on lines with several millimetres of window.", picks: "not-here", reasons: ["window", "cut"] },
   "nobody-has-done-it": { told: "No line has a window. Nobody in the room has used a posterior retractor in a child.", picks: "ask", reasons: ["no-window", "skill"] },
-  "anatomy-unknown": { told: "No line has a window. The child was operated on behind the knee before, and the notes are missing.", picks: "ask", reasons: ["no-window", "skill"] },
+  "anatomy-unknown": { told: "No line has a window. The child was operated on behind the knee before, and the notes are missing.", picks: "ask", reasons: ["no-window", "unknown"] },
   "colleague-says-never": { told: "No line has a window. A colleague says: “With a retractor nothing ever happens.”", picks: "worth", reasons: ["no-window", "seen"] },
   "habit": { told: "The plan shows a window on every line. A colleague says: “I always cut, then I am sure.”", picks: "not-here", reasons: ["window", "cut"] },
 };
@@ -23,7 +23,7 @@ const CASES: Readonly<Record<string, WorthCase>> = {
 const caseOf = (about: string | undefined): WorthCase => CASES[about ?? ""] ?? (CASES["no-window"] as WorthCase);
 const inCase = (draw: Draw): WorthCase => caseOf(draw.about["case"]);
 const told = (say: Say): WorthCase => caseOf(say.about("case"));
-const OPTION_TEXTS = { worth: "Worth its cut here", "not-here": "Not here: the needle line will do", ask: "Stop and ask before going on", always: "Always, it makes harm impossible" } as const;
+const OPTION_TEXTS = { worth: "Worth its cut", "not-here": "Not worth it: the needle line will do", ask: "Stop and ask before going on", always: "Always worth it: it makes harm impossible" } as const;
 
 const words: JudgeFamily["words"][Language] = {
   title: "Is the retractor worth its cut?",
@@ -41,6 +41,7 @@ const words: JudgeFamily["words"][Language] = {
     seen: "Metal that is seen stands between needle and nerve",
     cut: "A cut behind the knee has harm of its own",
     skill: "Whoever does it must have somebody beside them who has done it",
+    unknown: "What lies behind this knee is not known",
     never: "0 of 10 means that it cannot happen",
   },
   slips: {
@@ -50,9 +51,9 @@ const words: JudgeFamily["words"][Language] = {
   },
   working: (say) => [`Is there a line with a window? Can the retractor be seen, and has somebody here done it?`, `Here: ${OPTION_TEXTS[told(say).picks].toLowerCase()}.`, "Deutsch 1999, adult knees: a nerve branch caught in 2 of 10 without a retractor, 0 of 10 with one."],
   right: (say) => [`${OPTION_TEXTS[told(say).picks]}. Window first, then technique, then who is in the room.`],
-  off: (say) => [`Here: ${OPTION_TEXTS[told(say).picks].toLowerCase()}. Ask in this order: is a window left, would the retractor be seen, who has done it.`],
+  off: (say) => [`Here: ${OPTION_TEXTS[told(say).picks].toLowerCase()}. Ask in this order: is a window left, can the retractor be seen, is somebody here who has done it.`],
   moves: () => ["A window that is found, or lost, turns the answer. So does the person who stands beside you."],
-  turns: () => ["“Worth its cut” where no line is left and somebody who has done it is there; “not here” where a line has a window; “ask” where nobody can say."],
+  turns: () => ["“Worth its cut” where no line is left and somebody who has done it is there; “not worth it” where a line has a window; “ask” where nobody can say."],
 };
 
 /** 10o, second step: whether the retractor is worth its cut. */
@@ -61,7 +62,7 @@ export const retractorWorth: JudgeFamily = {
   id: "retractor-worth",
   code: "10o",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m10-fallback"],
@@ -70,7 +71,7 @@ export const retractorWorth: JudgeFamily = {
   cautions: ["C2", "C6", "C9"],
   givens: [],
   options: ["worth", "not-here", "ask", "always"],
-  reasons: ["no-window", "window", "seen", "cut", "skill", "never"],
+  reasons: ["no-window", "window", "seen", "cut", "skill", "unknown", "never"],
   draw: (chance) => ({ givens: {}, about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), case: chance.pick(Object.keys(CASES)) } }),
   decide: (draw) => {
     const { picks, reasons } = inCase(draw);

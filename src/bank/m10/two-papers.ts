@@ -30,8 +30,8 @@ const CASES: Readonly<Record<string, PaperCase>> = {
   "straight-knee": { first: shortestDistance("capsule-to-artery.case-90@1"), second: shortestDistance("capsule-to-artery.case-straight@1"), asked: "The same knee, nearly straight: how far was the artery from the back of the capsule in that one adolescent?", picks: "second", reasons: ["flexion"] },
   "width-for-depth": { first: zoneWidth("zone-width.11-13@1"), second: boys, asked: "A boy of 12; you set the depth of a needle that is aimed at the bundle.", picks: "second", reasons: ["line"] },
   "width-for-width": { first: zoneWidth("zone-width.8-10@1"), second: girls, asked: "A girl of 9; you want to know how far the zone reaches sideways along the junction, from the popliteus tendon to the bundle.", picks: "first", reasons: ["line", "age"] },
-  "device-fired": { first: shortestDistance("device-to-artery.posterior-horn@1"), second: shortestDistance("lateral-to-artery.5-8@1"), asked: "A child of 7; you want to tell a colleague how near a device came to the artery when it was really fired, in the worst case that could be arranged.", picks: "first", reasons: ["structure", "line"] },
-  "adult-bend": { first: shortestDistance("device-to-artery.adult-90@1"), second: shortestDistance("device-to-artery.adult-120@1"), asked: "A child of 8; the knee is bent, and you want a millimetre for the artery in this child.", picks: "neither", reasons: ["age"] },
+  "device-fired": { first: shortestDistance("device-to-artery.posterior-horn@1"), second: shortestDistance("lateral-to-artery.5-8@1"), asked: "A child of 7; you want to tell a colleague how near a device came to the artery when it was really fired, in the worst case that could be arranged.", picks: "first", reasons: ["line"] },
+  "adult-bend": { first: shortestDistance("device-to-artery.adult-90@1"), second: shortestDistance("device-to-artery.adult-120@1"), asked: "A child of 8; the knee will be bent, and you want a distance to the artery for this child.", picks: "neither", reasons: ["age", "flexion"] },
 };
 
 const caseOf = (draw: Draw | Say): PaperCase => CASES[typeof draw.about === "function" ? draw.about("case") : (draw.about["case"] ?? "")] ?? (CASES["aimed-boys"] as PaperCase);
@@ -49,12 +49,12 @@ const chosen = (say: Say): string => {
 };
 
 const REASON_TEXTS: Readonly<Record<string, string>> = {
-  structure: "what it measures to: artery, bundle, device",
-  line: "from where and along which line it was measured",
+  structure: "to what it was measured (artery or bundle)",
+  line: "where it begins, or along which line it was measured",
   age: "in whom it was measured",
   flexion: "how far the knee was bent",
 };
-const because = (say: Say): string => caseOf(say).reasons.map((reason) => REASON_TEXTS[reason] ?? reason).join("; ");
+const because = (say: Say): string => caseOf(say).reasons.map((reason) => REASON_TEXTS[reason] ?? reason).join(", and ");
 
 /** Where a value comes from, as the page names it. */
 const markOf = ({ source, entry }: Pinned): SourceMark => ({ source: source ?? "", entry });
@@ -76,15 +76,15 @@ const words: JudgeFamily["words"][Language] = {
   question: "Which value answers this question, and what makes the difference between the two?",
   givens: {},
   options: { first: "The first", second: "The second", average: "The average of the two", neither: "Neither of them" },
-  reasons: { structure: "They measure to different structures or things", line: "They start or run differently", age: "Only one was measured in such a child, or none was", imaging: "One is MRI and the other is not, so it cannot be used at all", flexion: "The knee was bent differently" },
+  reasons: { structure: "They end at different structures", line: "They start at different places or run along different lines", age: "Only one was measured in such a child, or none was", imaging: "One is MRI and the other is not, so it cannot be used at all", flexion: "The knee was bent differently" },
   slips: {
-    averaged: { name: "averaged", because: () => ["Two different quantities have no average. Half of each is the distance of nothing."] },
-    "the-other-one": { name: "the other paper", because: (say) => [`The question is answered by ${chosen(say)}. What decides: ${because(say)}.`] },
+    averaged: { name: "averaged", because: () => ["Two different quantities have no average. Half of their sum is the distance to nothing."] },
+    "the-other-one": { name: "the other paper", because: (say) => [`The question is answered by ${chosen(say)}. What decides is ${because(say)}.`] },
     "machine-blamed": { name: "the machine blamed", because: () => ["Cadaver, scan and film differ by a little. Here the quantities differ: that is the reason, not the machine."] },
   },
-  working: (say) => [`Ask of each value: from where, to what, along which line, in whom, how far bent.`, `It is ${chosen(say)}. What differs: ${because(say)}.`],
-  right: (say) => [`It is ${chosen(say)}. ${because(say).charAt(0).toUpperCase()}${because(say).slice(1)}: that is why both can be true.`],
-  off: (say) => [`It is ${chosen(say)}. What makes the difference: ${because(say)}.`],
+  working: (say) => [`Ask of each value: from where, to what, along which line, in whom, how far bent.`, `It is ${chosen(say)}. What decides is ${because(say)}.`],
+  right: (say) => [`It is ${chosen(say)}. Both values can be true. What decides is ${because(say)}.`],
+  off: (say) => [`It is ${chosen(say)}. What decides is ${because(say)}.`],
   moves: () => ["The answer moves with the question, not with the papers: another line, another structure, another age, another bend, and the other value may be the one."],
   turns: () => ["When a paper measures what you are about to do: this structure, along this line, in a child of this age, with the knee bent like this."],
 };
@@ -95,7 +95,7 @@ export const twoPapers: JudgeFamily = {
   id: "two-papers",
   code: "10k",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m10-reject"],

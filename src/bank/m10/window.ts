@@ -4,8 +4,7 @@ import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { gridSize, gridValue } from "../../engine/random/chance.ts";
-import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
-
+import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, NEED, NEED_UNKNOWN, whoseLimit } from "./aimed-line.ts";
 
 /** Touching is a window of one depth; the comparison is made on the grid, not in doubles. */
 const windowOf = (givens: Givens): Solution => {
@@ -41,7 +40,7 @@ export const depthWindow: SumFamily = {
   id: "window",
   code: "10d",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m10-window", "m10-reject"],
@@ -72,9 +71,9 @@ export const depthWindow: SumFamily = {
     en: {
       title: "The window on one line",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
-        (say) => [`Before the list you work out one stitch for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`, NEED_UNKNOWN],
-        (say) => [NEED_UNKNOWN, `${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseDistance(say)}`],
+        (say) => [`${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`, NEED_UNKNOWN],
+        (say) => [`Before the list you work out one stitch for ${say.about("child")}, ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`, NEED_UNKNOWN],
+        (say) => [NEED_UNKNOWN, `${say.about("child")} is ${say.about("age")}. ${lineOf(say)} ${whoseLimit(say)}`],
       ],
       question: "Which depths from the entry are left on this line? Give the least and the greatest to a tenth of a millimetre, or say that there is none.",
       givens: LINE_GIVENS,

@@ -10,6 +10,8 @@ const NEAR = { key: "nearEdgeMm", unit: "mm", least: 36, greatest: 60, step: 1 }
 const FAR = { key: "farEdgeMm", unit: "mm", least: 38, greatest: 66, step: 1 } as const;
 const WIDTH = { key: "widthMm", unit: "mm", least: 14, greatest: 18, step: 0.1 } as const;
 const BANDS = ["5-7", "8-10", "11-13", "14-16"] as const;
+/** Portal to the nearer end, for this question’s own cases: a larger knee, a longer way (author’s own choice). */
+const NEAR_OF = { "5-7": { least: 36, greatest: 44 }, "8-10": { least: 40, greatest: 50 }, "11-13": { least: 44, greatest: 55 }, "14-16": { least: 48, greatest: 60 } } as const;
 const DEGREES = 180 / Math.PI;
 
 const angleOf = (givens: Givens): number => zoneAngleDeg({ nearEdgeMm: given(givens, "nearEdgeMm"), farEdgeMm: given(givens, "farEdgeMm"), widthMm: given(givens, "widthMm") });
@@ -21,7 +23,7 @@ export const zoneAngle: SumFamily = {
   id: "zone-angle",
   code: "10f",
   module: "M10",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m10-angle"],
@@ -33,7 +35,7 @@ export const zoneAngle: SumFamily = {
   draw: (chance) => {
     const band = chance.pick(BANDS);
     const entry = `zone-width.${band}@1`;
-    const nearEdgeMm = chance.onGrid(NEAR);
+    const nearEdgeMm = chance.onGrid({ ...NEAR, ...NEAR_OF[band] });
     const more = 2 + chance.below(5);
     return {
       givens: { nearEdgeMm, farEdgeMm: nearEdgeMm + more, widthMm: zoneWidth(entry).number.mean ?? 0 },
@@ -52,14 +54,14 @@ export const zoneAngle: SumFamily = {
     en: {
       title: "The zone as an angle",
       stems: [
-        (say) => [`At the portal you have no ruler, only an angle. In a ${say.about("side")} knee of ${say.about("band")} years, the zone lies between the popliteus tendon and the bundle (MRI, full extension); from the portal its two ends are as far away as printed.`],
-        (say) => [`The zone of a child of ${say.about("band")} years is published as a width along the junction, full extension. You stand at the portal of a ${say.about("side")} knee. Which angle does the zone fill from there?`],
+        (say) => [`At the portal you have no ruler, only an angle. In the ${say.about("side")} knee of a child of ${say.about("band")} years the zone lies between the popliteus tendon and the bundle (MRI, full extension). From the portal its two ends are as far away as printed.`],
+        (say) => [`The zone of a child of ${say.about("band")} years is published as a width along the junction, full extension. You look in from the portal of a ${say.about("side")} knee, and the two ends are not equally far away.`],
         (say) => [`A width seen from two unequal distances: the zone at ${say.about("band")} years, ${say.about("side")} knee, measured in full extension on MRI.`],
       ],
       question: "Which angle at the portal lies between the two ends of the zone? To the nearest tenth of a degree.",
       givens: { nearEdgeMm: "Portal to the nearer end, in this case", farEdgeMm: "Portal to the farther end, in this case", widthMm: (say) => `Width of the zone along the junction, mean at ${say.about("band")} years` },
       asks: { angleDeg: "Angle" },
-      says: DRAWING_SAYS,
+      says: { ...DRAWING_SAYS, none: "No such angle" },
       slips: {
         "sides-taken-as-equal": { name: "sides taken as equal", because: () => ["Halving the width works only where both ends are equally far. Here one is farther, and the triangle leans."] },
         "right-angle-assumed": { name: "right angle assumed", because: () => ["Width over distance is a tangent only if the zone stands square to the near side. It does not."] },
@@ -70,7 +72,7 @@ export const zoneAngle: SumFamily = {
         "Cosine of the angle: (near² + far² − width²) ÷ (2 × near × far)",
         `Angle: ${angle(say)}`,
       ],
-      right: (say) => [`${angle(say)} from this portal. The zone grows with the child, but the portal moves away faster, so the angle narrows. And it is sideways: no part of it is a depth.`],
+      right: (say) => [`${angle(say)} from this portal. From farther away the same zone fills a smaller angle. And it is sideways: no part of it is a depth.`],
       off: () => ["Three sides are given, so the law of cosines gives the angle. No right angle is promised anywhere."],
       inverse: (say, { text }) => [`If the zone were ${text} wide. The mean at this age is ${say.of("widthMm")}.`],
     },
