@@ -1,4 +1,4 @@
-import { asWritten, numberText, withUnit } from "../../quantity/format.ts";
+import { asWritten, numberText, printed, withUnit } from "../../quantity/format.ts";
 import type { SumFamily } from "../family.ts";
 import { isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
@@ -36,7 +36,7 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   const yours = verdict.parts.find((part) => part.ask === ask.id)?.value;
   const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
   const [from, to] = span === undefined ? ["", ""] : [endText(span.from, ask), endText(span.to, ask)];
-  const range = span === undefined ? said : `${from} to ${withUnit(to, ask.unit)}`;
+  const range = span === undefined ? said : `${printed(from)} to ${withUnit(to, ask.unit)}`;
   const accepted = span !== undefined && from === to ? withUnit(from, ask.unit) : range;
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
