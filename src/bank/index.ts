@@ -1,3 +1,4 @@
+import type { LocalList } from "../engine/kit/local-list.ts";
 import { drawItem } from "../engine/question/draw.ts";
 import { answerOf, type Explanation, explainItem, slipResponses } from "../engine/question/explain.ts";
 import type { Family } from "../engine/question/family.ts";
@@ -53,20 +54,20 @@ export interface DrawOptions {
   readonly version?: number;
   /** Language of the sentences; `en` where absent. */
   readonly language?: string;
-  /** Facts of the local list; the families listed now read none. */
-  readonly local?: Readonly<Record<string, unknown>>;
+  /** The local list, for families that read it; the one of the site where absent. */
+  readonly local?: LocalList;
 }
 
 /**
- * Draws an item: plain JSON, the same for the same family version and seed for ever.
+ * Draws an item: plain JSON, the same for the same family version, seed and local list for ever.
  *
  * @param familyId - Id of a family, such as `greatest-depth`.
  * @param seed - Whole number from 0 to 4294967295, or 32 hexadecimal digits.
  * @throws {RangeError} If the family, version, seed or language is unknown.
  * @example draw("path-width", 7).seed // => "7"
  */
-export const draw = (familyId: string, seed: Seed, { version, language = "en" }: DrawOptions = {}): Item =>
-  drawItem(familyOf(familyId, version), { seed, language });
+export const draw = (familyId: string, seed: Seed, { version, language = "en", local }: DrawOptions = {}): Item =>
+  drawItem(familyOf(familyId, version), { seed, language, local });
 
 /**
  * The answer to given values, unrounded: a number for each ask, or the answer that is not a number.

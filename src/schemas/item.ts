@@ -23,6 +23,7 @@ export const itemHead = {
   cautions: z.array(cautionId),
   sources: z.array(sourceMark),
   about: z.record(z.string(), z.string()),
+  local: z.string().regex(/^[0-9a-f]{12}$/).optional(),
 };
 
 /** A given as the page shows it. */

@@ -1,78 +1,53 @@
+import type { LocalList } from "../../engine/kit/local-list.ts";
 import { multisetDifference } from "../../engine/kit/multiset-difference.ts";
+import { amountOf, foundOf, packLineOf, packLineText, type PackLine, type PackState, packStateOf } from "../../engine/kit/pack-line.ts";
 import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
-import { counted, HOSPITALS } from "../m01/common.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 
-interface Line {
-  readonly one: string;
-  readonly more: string;
-  readonly wanted: number;
-  readonly size?: readonly [right: string, wrong: string];
-}
+const line = (about: Draw["about"], id: string): PackLine => packLineOf(about[`${id}-line`] ?? "");
+const state = (draw: Pick<Draw, "about">, id: string): PackState => packStateOf(draw.about[id]);
 
-/** Lines of an invented content list: what a pack for a small scope may hold. */
-const LINES: Readonly<Record<string, Line>> = {
-  scope: { one: "small straight-ahead scope", more: "small straight-ahead scopes", wanted: 1 },
-  sheath: { one: "sheath", more: "sheaths", wanted: 1, size: ["small", "large"] },
-  obturator: { one: "blunt obturator", more: "blunt obturators", wanted: 1, size: ["small", "large"] },
-  probe: { one: "hook probe", more: "hook probes", wanted: 1 },
-  needle: { one: "long needle", more: "long needles", wanted: 2 },
-  cap: { one: "portal cap", more: "portal caps", wanted: 2 },
-  clamp: { one: "tube clamp", more: "tube clamps", wanted: 2 },
-  retriever: { one: "suture retriever", more: "suture retrievers", wanted: 1 },
-  cannula: { one: "cannula", more: "cannulas", wanted: 2, size: ["short", "long"] },
-  tubing: { one: "inflow tubing", more: "inflow tubings", wanted: 1 },
-};
-const NAMES = Object.keys(LINES);
-
-/** What the draw did to a line: right, missing, one of a pair, one too many, or the wrong size. */
-type State = "right" | "pair" | "missing" | "half" | "extra" | "size";
-
-const line = (id: string): Line => LINES[id] ?? { one: id, more: id, wanted: 1 };
-const state = (draw: Pick<Draw, "about">, id: string): State => (draw.about[id] ?? "right") as State;
-
-const namesOf = (id: string, count: number, size: string): readonly string[] => Array.from({ length: count }, () => `${size} ${id}`);
-const FOUND: Readonly<Record<State, (line: Line) => number>> = {
-  right: ({ wanted }) => wanted,
-  pair: ({ wanted }) => wanted,
-  size: ({ wanted }) => wanted,
-  missing: () => 0,
-  half: () => 1,
-  extra: ({ wanted }) => wanted + 1,
-};
-const foundCount = (id: string, how: State): number => FOUND[how](line(id));
 const isFaulty = (draw: Pick<Draw, "about">, id: string): boolean => {
-  const how = state(draw, id);
-  const [right = "", wrong = ""] = line(id).size ?? [];
-  const { missing, extra } = multisetDifference(namesOf(id, line(id).wanted, right), namesOf(id, foundCount(id, how), how === "size" ? wrong : right));
+  const listed = line(draw.about, id);
+  const found = foundOf(listed, state(draw, id));
+  const names = (count: number, size: string): readonly string[] => Array.from({ length: count }, () => `${size} ${id}`);
+  const { missing, extra } = multisetDifference(names(listed.pieces, listed.size), names(found.count, found.size));
   return missing.length + extra.length > 0;
 };
 const faultsOf = (draw: Draw): readonly string[] => (draw.shown ?? []).filter((id) => isFaulty(draw, id));
-const withState = (draw: Draw, ...states: readonly State[]): readonly string[] => (draw.shown ?? []).filter((id) => states.includes(state(draw, id)));
-const passing = (draw: Draw, ...states: readonly State[]): readonly string[] | null => {
+const withState = (draw: Draw, ...states: readonly PackState[]): readonly string[] => (draw.shown ?? []).filter((id) => states.includes(state(draw, id)));
+const passing = (draw: Draw, ...states: readonly PackState[]): readonly string[] | null => {
   const passed = withState(draw, ...states);
   return passed.length === 0 ? null : faultsOf(draw).filter((id) => !passed.includes(id));
 };
 
-const amount = (id: string, count: number, size: string): string => {
-  const { one, more } = line(id);
-  return counted(count, `${size}${one}`, `${size}${more}`);
-};
 const thingText = (say: Say, id: string): string => {
-  const how = say.about(id) as State;
-  const [right = "", wrong = ""] = (line(id).size ?? []).map((size) => `${size} `);
-  const listed = how === "pair" ? `1 pair of ${right}${line(id).more}` : amount(id, line(id).wanted, right);
-  const found = foundCount(id, how);
-  return `List: ${listed}. On the trolley: ${found === 0 ? "none" : amount(id, found, how === "size" ? wrong : right)}.`;
+  const listed = line({ [`${id}-line`]: say.about(`${id}-line`) }, id);
+  const how = packStateOf(say.about(id));
+  const size = listed.size === "" ? "" : `${listed.size} `;
+  const wanted = how === "pair" ? `1 pair of ${size}${listed.more}` : amountOf(listed, { count: listed.pieces, size: listed.size });
+  return `List: ${wanted}. On the trolley: ${amountOf(listed, foundOf(listed, how))}.`;
 };
 
-const faultFor = (chance: Chance, id: string): State => {
-  const possible: State[] = ["missing", "extra"];
-  if (line(id).wanted > 1) possible.push("half", "half");
-  if (line(id).size) possible.push("size", "size");
+const faultFor = (chance: Chance, { pieces, otherSize }: PackLine): PackState => {
+  const possible: PackState[] = ["missing", "extra"];
+  if (pieces > 1) possible.push("half", "half");
+  if (otherSize !== "") possible.push("size", "size");
   return chance.pick(possible);
+};
+
+/** Some lines of the local list, two to four of them found otherwise than listed; each line goes into the question whole. */
+const drawn = (chance: Chance, list: LocalList): Draw => {
+  const lines = chance.shuffled(list.pack).slice(0, 7 + chance.below(3));
+  const faulty = 2 + chance.below(3);
+  const about = Object.fromEntries(lines.flatMap((one, at): (readonly [string, string])[] => {
+    const sound = one.pieces === 2 && chance.happens(1, 2) ? "pair" : "right";
+    return [[one.id, at < faulty ? faultFor(chance, one) : sound], [`${one.id}-line`, packLineText(one)]];
+  }));
+  return { givens: {}, about: { ...about, hospital: list.hospital }, shown: chance.shuffled(lines.map(({ id }) => id)), local: list.hash };
 };
 
 /** 04a: a content list against what lies on the trolley. */
@@ -89,15 +64,7 @@ export const packCheck: TrayFamily = {
   sources: [],
   cautions: ["C5", "C7"],
   givens: [],
-  draw: (chance) => {
-    const shown = chance.shuffled(NAMES).slice(0, 7 + chance.below(3));
-    const faulty = new Set(shown.slice(0, 2 + chance.below(3)));
-    const about = Object.fromEntries(shown.map((id) => {
-      if (faulty.has(id)) return [id, faultFor(chance, id)];
-      return [id, line(id).wanted === 2 && chance.happens(1, 2) ? "pair" : "right"];
-    }));
-    return { givens: {}, about: { ...about, hospital: chance.pick(HOSPITALS) }, shown: chance.shuffled(shown) };
-  },
+  draw: (chance, local = LOCAL_LIST) => drawn(chance, local),
   faults: faultsOf,
   slips: [
     { id: "one-taken-for-the-pair", gives: (draw) => passing(draw, "half") },

@@ -1,3 +1,4 @@
+import type { LocalList } from "../kit/local-list.ts";
 import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import type { Family } from "./family.ts";
@@ -61,17 +62,25 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
     cautions: draw.cautions ?? family.cautions,
     sources: draw.sources ?? family.sources,
     about: draw.about,
+    ...(draw.local === undefined ? {} : { local: draw.local }),
     givens: givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
   };
   return { ...head, ...rulesOf(family).shown(family, draw, say) } as unknown as Item;
 };
 
-/** Draws one item of a family: the same family version, seed and language give the same item for ever. */
-export const drawItem = (family: Family, { seed, language = "en" }: { seed: Seed; language?: string }): Item => {
+interface Asked {
+  readonly seed: Seed;
+  readonly language?: string;
+  /** The local list that the draw reads; the site's own where absent. */
+  readonly local?: LocalList | undefined;
+}
+
+/** Draws one item of a family: the same family version, seed, language and local list give the same item for ever. */
+export const drawItem = (family: Family, { seed, language = "en", local }: Asked): Item => {
   const text = seedText(seed);
   const chance = chanceFor(family.id, family.version, text);
   for (let redraw = 0; redraw <= MOST_REDRAWS; redraw += 1) {
-    const draw = family.draw(chance);
+    const draw = family.draw(chance, local);
     if (!isTellingApart(family, draw)) continue;
     return itemOf(family, draw, { seed: text, language: languageOf(language), wording: chance.below(60) });
   }

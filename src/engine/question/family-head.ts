@@ -1,3 +1,4 @@
+import type { LocalList } from "../kit/local-list.ts";
 import type { Chance } from "../random/chance.ts";
 import type { Rounding } from "../quantity/round.ts";
 import type { UnitId } from "../quantity/units.ts";
@@ -39,6 +40,8 @@ export interface Draw {
   readonly sources?: readonly SourceMark[];
   /** Cautions of this draw, where they are fewer than those of the family. */
   readonly cautions?: readonly string[];
+  /** Hash of the local list, where the draw reads one. */
+  readonly local?: string;
   /** Where each given comes from; a given that is not named is the case's own. */
   readonly origins?: Readonly<Record<string, { readonly from: "study" | "local"; readonly entry?: string }>>;
 }
@@ -90,5 +93,6 @@ export interface FamilyHead<K extends Kind> {
   readonly sources: readonly SourceMark[];
   readonly cautions: readonly string[];
   readonly givens: readonly GivenSpec[];
-  readonly draw: (chance: Chance) => Draw;
+  /** Draws a case; a family that reads the local list takes the one of the site where it is given none. */
+  readonly draw: (chance: Chance, local?: LocalList) => Draw;
 }

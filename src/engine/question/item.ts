@@ -49,6 +49,8 @@ export interface ItemHead<K extends Kind> {
   readonly givens: readonly ShownGiven[];
   /** Everything else that the draw decided: child, side, whose mean. Plain words, for pictures and sentences. */
   readonly about: Readonly<Record<string, string>>;
+  /** Hash of the local list that the draw read; all that grading needs of it stands in `about`. */
+  readonly local?: string;
 }
 
 export interface SumItem extends ItemHead<"sum"> {
