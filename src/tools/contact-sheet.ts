@@ -1,0 +1,52 @@
+import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, relative, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { draw, type FamilyEntry } from "../bank/index.ts";
+import { sheetEntry, type SheetEntry } from "./contact-sheet/entry.ts";
+import { familyNamed } from "./contact-sheet/named.ts";
+import { sheetPage } from "./contact-sheet/page.ts";
+import { sheetText } from "./contact-sheet/text.ts";
+
+/** Prints drawn variants of one family for a second reader: every number, every slip, every sentence, and a place to sign. */
+
+const project = resolve(import.meta.dirname, "../..");
+const DRAWS = 50;
+const MOST_DRAWS = 500;
+
+const fail = (sentence: string): never => {
+  console.error(sentence);
+  process.exit(1);
+};
+
+const asked = (): { readonly name: string; readonly draws: number; readonly out: string; readonly isText: boolean } => {
+  const { values, positionals } = parseArgs({ allowPositionals: true, options: { draws: { type: "string" }, out: { type: "string" }, text: { type: "boolean" } } });
+  const draws = Number(values.draws ?? DRAWS);
+  if (!Number.isInteger(draws) || draws < 1 || draws > MOST_DRAWS) fail(`--draws must be a whole number from 1 to ${MOST_DRAWS}, got ${values.draws}`);
+  return { name: positionals[0] ?? "", draws, out: resolve(values.out ?? join(project, ".cache/contact-sheets")), isText: values.text === true };
+};
+
+const source = (path: string): string => readFileSync(join(project, "src", path), "utf8");
+
+/** The patterns of the site without the front matter of their component. */
+const patterns = (): string => source("components/Defs.astro").replace(/^---[\s\S]*?---\s*/, "");
+
+const pageOf = (family: FamilyEntry, entries: readonly SheetEntry[]): string =>
+  sheetPage(family, entries, { title: draw(family.id, 0).title, style: `${source("styles/figures.css")}\n${source("tools/contact-sheet/sheet.css")}`, patterns: patterns() });
+
+/** Writes the page and says where it stands. */
+const written = (family: FamilyEntry, entries: readonly SheetEntry[], folder: string): string => {
+  mkdirSync(folder, { recursive: true });
+  const path = join(folder, `${family.code}-${family.id}.html`);
+  writeFileSync(path, pageOf(family, entries));
+  return `${entries.length} variants of ${family.code} ${family.id}: ${relative(process.cwd(), path)}`;
+};
+
+const main = (): void => {
+  const { name, draws, out, isText } = asked();
+  const family = familyNamed(name);
+  const named = "sentence" in family ? fail(family.sentence) : family;
+  const entries = Array.from({ length: draws }, (_, seed) => sheetEntry(named.id, seed));
+  console.log(isText ? sheetText(named, entries) : written(named, entries, out));
+};
+
+main();
