@@ -25,7 +25,7 @@ export const blindRim: SumFamily = {
   id: "blind-rim",
   code: "08e",
   module: "M08",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m08-unseen"],

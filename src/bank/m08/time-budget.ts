@@ -18,7 +18,7 @@ export const timeBudget: SumFamily = {
   id: "time-budget",
   code: "08c",
   module: "M08",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m08-unseen"],

@@ -35,7 +35,7 @@ export const unrecorded: TrayFamily = {
   id: "unrecorded",
   code: "08b",
   module: "M08",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m08-missed"],

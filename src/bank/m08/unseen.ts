@@ -1,15 +1,16 @@
 import { withUnit } from "../../engine/quantity/format.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
-import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import type { Draw, Givens, GivenSpec, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
+import type { Chance } from "../../engine/random/chance.ts";
 import { optics } from "../../facts/optics.ts";
 import { answerText, given, isSaid, PERCENT } from "../m01/common.ts";
 
-const LENGTH = { unit: "mm", step: 0.1 } as const;
-const SEEN_SCAN = { key: "seenScanMm", ...LENGTH, least: 4, greatest: 14 } as const;
-const WHOLE_SCAN = { key: "wholeScanMm", ...LENGTH, least: 34, greatest: 46 } as const;
-const SEEN_CUT = { key: "seenCutMm", ...LENGTH, least: 4, greatest: 16 } as const;
-const WHOLE_CUT = { key: "wholeCutMm", ...LENGTH, least: 30, greatest: 44 } as const;
+const LENGTH = { unit: "mm" as const, step: 0.1 };
+const SEEN_SCAN = { key: "seenScanMm", ...LENGTH, least: 4, greatest: 14 };
+const WHOLE_SCAN = { key: "wholeScanMm", ...LENGTH, least: 34, greatest: 46 };
+const SEEN_CUT = { key: "seenCutMm", ...LENGTH, least: 4, greatest: 16 };
+const WHOLE_CUT = { key: "wholeCutMm", ...LENGTH, least: 30, greatest: 44 };
 const PUBLISHED = ["unseen.hidden-zone-mri@1", "unseen.hidden-zone-dissection@1"] as const;
 
 type About = Draw["about"];
@@ -22,13 +23,22 @@ const whose = (say: Say): string => (say.about("who") === "child" ? "The questio
 const seenOf = (say: Say): string => say.bare(keys(say.about("ruler")).seen);
 const wholeOf = (say: Say): string => say.bare(keys(say.about("ruler")).whole);
 
+/** Two rulers on one specimen: they differ by a few millimetres, as they do in print. */
+const drawRulers = (chance: Chance): Givens => {
+  const seenScanMm = chance.onGrid(SEEN_SCAN);
+  const wholeScanMm = chance.onGrid(WHOLE_SCAN);
+  const near = (spec: GivenSpec, mm: number, apartMm: number): number =>
+    chance.onGrid({ ...spec, least: Math.max(spec.least, Math.floor(mm) - apartMm), greatest: Math.min(spec.greatest, Math.ceil(mm) + apartMm) });
+  return { seenScanMm, wholeScanMm, seenCutMm: near(SEEN_CUT, seenScanMm, 2), wholeCutMm: near(WHOLE_CUT, wholeScanMm, 4) };
+};
+
 /** 08d: the share of a meniscal rim that was not seen, by one named ruler. */
 export const unseenShare: SumFamily = {
   kind: "sum",
   id: "unseen",
   code: "08d",
   module: "M08",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m08-unseen"],
@@ -38,7 +48,7 @@ export const unseenShare: SumFamily = {
   givens: [SEEN_SCAN, WHOLE_SCAN, SEEN_CUT, WHOLE_CUT],
   asks: [{ id: "unseenPercent", unit: "%", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => ({
-    givens: { seenScanMm: chance.onGrid(SEEN_SCAN), wholeScanMm: chance.onGrid(WHOLE_SCAN), seenCutMm: chance.onGrid(SEEN_CUT), wholeCutMm: chance.onGrid(WHOLE_CUT) },
+    givens: drawRulers(chance),
     about: { ruler: chance.pick(["scan", "dissection"]), who: chance.pick(["adult", "adult", "adult", "child"]) },
   }),
   solve: (givens, about) => {
@@ -55,9 +65,9 @@ export const unseenShare: SumFamily = {
     en: {
       title: "Not seen, by which ruler",
       stems: [
-        (say) => [`In one adult specimen the hidden part of the posterior horn was measured twice: on a scan and by dissection. Each ruler has its own seen length and its own whole length. ${whose(say)} The ruler to use: ${say.about("ruler")}.`],
+        (say) => [`In one invented adult specimen the posterior horn was measured twice: on a scan and by dissection. Each ruler has its own seen length and its own whole length. ${whose(say)} The ruler to use: ${say.about("ruler")}.`],
         (say) => [`Two rulers were laid on the same adult meniscus, the scan and the dissection; the numbers are invented. ${whose(say)} Work with the ${say.about("ruler")}.`],
-        (say) => [`A share needs one ruler above and below the line. Adult specimen, seen and whole length by scan and by dissection. ${whose(say)} Named ruler: ${say.about("ruler")}.`],
+        (say) => [`A share needs one ruler above and below the line. An invented adult specimen, seen and whole length by scan and by dissection. ${whose(say)} Named ruler: ${say.about("ruler")}.`],
       ],
       question: "What share of the length was not seen? To one decimal, or the answer in words.",
       givens: { seenScanMm: "Seen, on the scan", wholeScanMm: "Whole length, on the scan", seenCutMm: "Seen, by dissection", wholeCutMm: "Whole length, by dissection" },

@@ -29,7 +29,7 @@ export const agreement: SumFamily = {
   id: "agreement",
   code: "09h",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m09-agree"],

@@ -14,7 +14,7 @@ export const depthInWidth: SumFamily = {
   id: "depth-in-width",
   code: "09d",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m09-length"],

@@ -16,6 +16,9 @@ const limit = (pin: string): number => ledger(pin).number.value ?? 0;
 const WIDTH_LIMIT = limit("discoid-width.threshold@1");
 const SHARE_LIMIT = limit("discoid-share.threshold@1");
 const SLICES_LIMIT = limit("discoid-slices.threshold@1");
+const AGES = ["7", "9", "10", "12", "13"] as const;
+/** Whole tibial widths of this question’s own children: wider with age, and narrower than an adult’s (author’s own choice, no source). */
+const TIBIA_AT = { "7": { least: 50, greatest: 58 }, "9": { least: 53, greatest: 63 }, "10": { least: 54, greatest: 66 }, "12": { least: 58, greatest: 70 }, "13": { least: 60, greatest: 74 } } as const;
 /** Thickness of the slices for which the count was defined. */
 const COUNTED_SLICE_MM = 5;
 const [WIDTH_SAID, SHARE_SAID, SLICE_SAID] = [withUnit(String(WIDTH_LIMIT), "mm"), withUnit(String(SHARE_LIMIT), "%"), withUnit(String(COUNTED_SLICE_MM), "mm")];
@@ -47,7 +50,7 @@ export const discoidCriteria: NameFamily = {
   id: "discoid",
   code: "09f",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m09-discoid"],
@@ -62,13 +65,14 @@ export const discoidCriteria: NameFamily = {
     { id: "next", options: ["rim", "watch", "size"] },
   ],
   draw: (chance) => {
-    const tibialMm = chance.onGrid(TIBIA);
+    const age = chance.pick(AGES);
+    const tibialMm = chance.onGrid({ ...TIBIA, ...TIBIA_AT[age] });
     const compartmentMm = Math.round(tibialMm * 0.45);
     const width = { ...WIDTH, greatest: Math.min(WIDTH.greatest, compartmentMm - 4) };
     const drawn = chance.onGrid(width);
     const fits = (widthMm: number): boolean => isClear({ widthMm, tibialMm, compartmentMm });
     const widthMm = [drawn, drawn + 0.3, drawn - 0.3, drawn + 0.6].map((one) => Number(one.toFixed(1))).find((one) => one >= width.least && fits(one)) ?? drawn;
-    const about = { child: chance.pick(CHILDREN), age: chance.pick(["7", "9", "10", "12", "13"]), side: chance.pick(SIDES), symptoms: chance.pick(["none", "snapping", "locking", "pain"]) };
+    const about = { child: chance.pick(CHILDREN), age, side: chance.pick(SIDES), symptoms: chance.pick(["none", "snapping", "locking", "pain"]) };
     return { givens: { widthMm, tibialMm, compartmentMm, slices: chance.onGrid(SLICES), sliceMm: chance.pick([3, 4, 5, 5, 5]) }, about };
   },
   truth,

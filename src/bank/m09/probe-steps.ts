@@ -15,7 +15,7 @@ export const probeSteps: RangeFamily = {
   id: "probe-steps",
   code: "09c",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m09-length"],
@@ -37,10 +37,10 @@ export const probeSteps: RangeFamily = {
       title: "Stepped off with the probe",
       stems: [
         (say) => [`The tear of the ${say.about("meniscus")} meniscus in ${say.about("child")}’s ${say.about("side")} knee is stepped off with the bent tip of the probe. The count of steps is to the nearest whole one.`],
-        (say) => [`A probe is a ruler with one mark. ${say.about("side").charAt(0).toUpperCase()}${say.about("side").slice(1)} knee of ${say.about("child")}, ${say.about("meniscus")} meniscus: so many tips long, to the nearest whole tip.`],
+        (say) => [`A probe is a ruler with one mark. ${say.about("side").charAt(0).toUpperCase()}${say.about("side").slice(1)} knee of ${say.about("child")}, ${say.about("meniscus")} meniscus: the tear is as many tips long as printed, to the nearest whole tip.`],
         (say) => [`You count tips of the probe along the tear, ${say.about("meniscus")} meniscus, ${say.about("side")} knee. ${say.about("child")}’s record wants a length that admits how it was measured.`],
       ],
-      question: "Between which lengths does the tear lie? Two ends, half a step either way.",
+      question: "Between which two lengths does the tear lie?",
       givens: { steps: "Steps, to the nearest whole one", tipMm: "Tip of the probe" },
       slips: {
         "no-either-way": { name: "one length, no range", because: () => ["Steps were counted whole. What lies between two marks, the probe cannot say."] },

@@ -6,7 +6,7 @@ import { discoid } from "../../facts/discoid.ts";
 import { meniscusSize } from "../../facts/meniscus-size.ts";
 import { answerText, CHILDREN, given, isSaid, SIDES } from "../m01/common.ts";
 
-const WIDTH = { key: "widthMm", unit: "mm", least: 6, greatest: 24, step: 0.5 } as const;
+const WIDTH = { key: "widthMm", unit: "mm", least: 10, greatest: 24, step: 0.5 } as const;
 const TARGET = { key: "targetMm", unit: "mm", least: 6, greatest: 13, step: 0.5 } as const;
 const LOW = { key: "printedLowMm", unit: "mm", least: 5, greatest: 9, step: 1 } as const;
 const HIGH = { key: "printedHighMm", unit: "mm", least: 6, greatest: 10, step: 1 } as const;
@@ -29,7 +29,7 @@ export const rimLeft: SumFamily = {
   id: "rim-left",
   code: "09g",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m09-rim"],
@@ -39,8 +39,9 @@ export const rimLeft: SumFamily = {
   givens: [WIDTH, TARGET, LOW, HIGH, NORMAL],
   asks: [{ id: "trimMm", unit: "mm", roundTo: 0.5, rounding: "down", safeSide: "down" }],
   draw: (chance) => {
-    const targetMm = chance.onGrid(TARGET);
-    const widthMm = chance.happens(1, 6) ? chance.onGrid({ ...WIDTH, least: Math.max(WIDTH.least, targetMm - 4), greatest: targetMm }) : chance.onGrid({ ...WIDTH, least: targetMm + 1 });
+    const isTooNarrow = chance.happens(1, 6);
+    const targetMm = chance.onGrid(isTooNarrow ? { ...TARGET, least: WIDTH.least } : TARGET);
+    const widthMm = chance.onGrid(isTooNarrow ? { ...WIDTH, greatest: targetMm } : { ...WIDTH, least: Math.max(WIDTH.least, targetMm + 1) });
     return {
       givens: { widthMm, targetMm, printedLowMm: discoid(PRINTED).number.from ?? 0, printedHighMm: discoid(PRINTED).number.to ?? 0, hiatusTenMm: meniscusSize(HIATUS).number.value ?? 0 },
       about: { child: chance.pick(CHILDREN), age: chance.pick(["7", "9", "10", "12"]), side: chance.pick(SIDES) },

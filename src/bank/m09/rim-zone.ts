@@ -35,7 +35,7 @@ export const rimZone: NameFamily = {
   id: "rim-zone",
   code: "09a",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m09-pattern"],

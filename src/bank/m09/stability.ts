@@ -7,6 +7,7 @@ import { CHILDREN, given, SIDES } from "../m01/common.ts";
 
 const SHIFT = { key: "shiftMm", unit: "mm", least: 0.5, greatest: 8, step: 0.5 } as const;
 const SHEET = { key: "sheetMm", unit: "mm", least: 2, greatest: 5, step: 1 } as const;
+const FLIPPED_MM = 6;
 const REMEMBERED = "leave-shift.adult@1";
 const MEMORY_MM = tear(REMEMBERED).number.value ?? 0;
 
@@ -33,7 +34,7 @@ export const stability: NameFamily = {
   id: "stability",
   code: "09i",
   module: "M09",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m09-plan"],
@@ -47,12 +48,14 @@ export const stability: NameFamily = {
   ],
   draw: (chance) => {
     const sheetMm = chance.onGrid(SHEET);
-    const drawn = chance.onGrid(SHIFT);
+    const displaces = chance.pick(["stays", "stays", "stays", "flips", "locked"]);
+    // What has flipped into the notch has shifted far.
+    const drawn = chance.onGrid(displaces === "locked" ? { ...SHIFT, least: FLIPPED_MM } : SHIFT);
     // A shift that is exactly the threshold is an argument, not a question.
     const shiftMm = compareOnGrid(drawn, sheetMm) === 0 ? drawn - SHIFT.step : drawn;
     return {
       givens: { shiftMm, sheetMm },
-      about: { child: chance.pick(CHILDREN), age: chance.pick(["10", "12", "13", "15"]), side: chance.pick(SIDES), meniscus: chance.pick(["medial", "lateral"]), ligament: chance.pick(["whole", "reconstructed"]), displaces: chance.pick(["stays", "stays", "flips", "locked"]) },
+      about: { child: chance.pick(CHILDREN), age: chance.pick(["10", "12", "13", "15"]), side: chance.pick(SIDES), meniscus: chance.pick(["medial", "lateral"]), ligament: chance.pick(["whole", "reconstructed"]), displaces },
       origins: { sheetMm: { from: "local" } },
     };
   },
