@@ -1,4 +1,5 @@
 import { numberText, THIN_SPACE, unitText } from "../../engine/quantity/format.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { UnitId } from "../../engine/quantity/units.ts";
 import { type Givens, isSays } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
@@ -23,8 +24,9 @@ export const withPlaces = (value: number, places: number, unit: UnitId): string 
   return `${text}${THIN_SPACE}${unitText(unit)}`;
 };
 
-/** The right value of one ask with its unit. */
-export const answerText = (say: Say, id: string, { places, unit }: { readonly places: number; readonly unit: UnitId }): string => withPlaces(answerValue(say, id), places, unit);
+/** The right value of one ask with its unit; halves go up, as they do in grading. */
+export const answerText = (say: Say, id: string, { places, unit }: { readonly places: number; readonly unit: UnitId }): string =>
+  withPlaces(Number(asAsked(answerValue(say, id), (1 / 10 ** places).toFixed(places), "nearest")), places, unit);
 
 /** True where the right answer is not a number. */
 export const isSaid = (say: Say): boolean => isSays(say.answer);
