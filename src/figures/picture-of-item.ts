@@ -1,0 +1,33 @@
+import type { Item } from "../engine/question/item.ts";
+import type { DrawPicture, Own, Picture } from "./pictures/picture.ts";
+
+type Load = () => Promise<DrawPicture>;
+
+/** The picture of each family that has one, fetched when a question of it is shown. */
+const BY_FAMILY: Readonly<Record<string, Load>> = {
+  "pack-check": async () => (await import("./pictures/tray.ts")).packTray,
+  reconcile: async () => (await import("./pictures/tray.ts")).countTray,
+  "date-check": async () => (await import("./pictures/packages.ts")).datedPackages,
+  "field-fault": async () => (await import("./pictures/packages.ts")).seenPackages,
+  "clock-length": async () => (await import("./pictures/tear-on-clock.ts")).tearOnClock,
+  "rim-zone": async () => (await import("./pictures/tear-in-width.ts")).tearInZone,
+  "depth-in-width": async () => (await import("./pictures/tear-in-width.ts")).tearAcross,
+  unrecorded: async () => (await import("./pictures/strip.ts")).pictureStrip,
+  slices: async () => (await import("./pictures/slices.ts")).sliceRow,
+  "minutes-left": async () => (await import("./pictures/clock.ts")).cuffClock,
+  "two-periods": async () => (await import("./pictures/clock.ts")).periodClocks,
+  "repeat-time": async () => (await import("./pictures/clock.ts")).doseClock,
+  head: async () => (await import("./pictures/bag.ts")).bagOverJoint,
+  "hang-at": async () => (await import("./pictures/bag.ts")).bagToHang,
+  "table-up": async () => (await import("./pictures/bag.ts")).bagOverMovingTable,
+  "cuff-width": async () => (await import("./pictures/cuff.ts")).cuffOnLimb,
+};
+
+/** Families whose questions have a picture of their own before they are answered. */
+export const PICTURED: readonly string[] = Object.keys(BY_FAMILY);
+
+/** The picture that belongs to a question, with the learner's own part once there is an answer; null for a question without one. */
+export const pictureOfItem = async (item: Item, own?: Own): Promise<Picture | null> => {
+  const load = BY_FAMILY[item.family];
+  return load ? (await load())(item, own) : null;
+};
