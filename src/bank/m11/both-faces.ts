@@ -21,7 +21,7 @@ export const bothFaces: SumFamily = {
   id: "both-faces",
   code: "11d",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m11-count"],

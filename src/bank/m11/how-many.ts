@@ -28,7 +28,7 @@ export const howMany: SumFamily = {
   id: "how-many",
   code: "11a",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m11-number"],

@@ -54,7 +54,7 @@ export const loadShare: JudgeFamily = {
   id: "load-share",
   code: "11h",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m11-strength"],

@@ -5,8 +5,11 @@ import { answerValue, given, HOSPITALS } from "../m01/common.ts";
 import { STITCH_SAYS } from "./stitch-words.ts";
 
 const WHOLE = { unit: "pieces", step: 1 } as const;
-const OPENED = { key: "opened", ...WHOLE, least: 4, greatest: 12 } as const;
-const LEFT_IN = { key: "leftIn", ...WHOLE, least: 1, greatest: 9 } as const;
+const OPENED = { key: "opened", ...WHOLE, least: 3, greatest: 13 } as const;
+const LEFT_IN = { key: "leftIn", ...WHOLE, least: 2, greatest: 8 } as const;
+/** Opened and not needed after all, and how many are many: a repair that drops or spares more is another story. */
+const MOST_SPARE = 2;
+const MANY = 4;
 const DROPPED = { key: "dropped", ...WHOLE, least: 1, greatest: 3 } as const;
 
 const at = (givens: Givens) => ({ opened: given(givens, "opened"), leftIn: given(givens, "leftIn"), dropped: given(givens, "dropped") });
@@ -19,7 +22,7 @@ export const openVsUsed: SumFamily = {
   id: "open-vs-used",
   code: "11j",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m11-count"],
@@ -32,9 +35,10 @@ export const openVsUsed: SumFamily = {
     { id: "reorder", unit: "pieces", roundTo: 1, rounding: "nearest", safeSide: "none" },
   ],
   draw: (chance) => {
-    const opened = chance.onGrid(OPENED);
-    const dropped = chance.onGrid({ ...DROPPED, greatest: Math.min(DROPPED.greatest, opened - 2) });
-    return { givens: { opened, leftIn: chance.onGrid({ ...LEFT_IN, greatest: Math.min(LEFT_IN.greatest, opened - dropped) }), dropped }, about: { hospital: chance.pick(HOSPITALS), implant: chance.pick(["anchors", "implants"]) } };
+    const leftIn = chance.onGrid(LEFT_IN);
+    const dropped = chance.onGrid({ ...DROPPED, greatest: leftIn > MANY ? DROPPED.greatest : DROPPED.greatest - 1 });
+    const spare = chance.below(MOST_SPARE + 1);
+    return { givens: { opened: leftIn + dropped + spare, leftIn, dropped }, about: { hospital: chance.pick(HOSPITALS), implant: chance.pick(["anchors", "implants"]) } };
   },
   solve: solved,
   slips: [

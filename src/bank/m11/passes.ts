@@ -25,7 +25,7 @@ export const needlePasses: SumFamily = {
   id: "passes",
   code: "11c",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m11-count"],
@@ -60,7 +60,7 @@ export const needlePasses: SumFamily = {
       says: { ...STITCH_SAYS, none: "Nothing to count here" },
       slips: {
         "stitches-for-passes": { name: "stitches taken for passes", because: () => ["Every stitch goes through twice, once on either side of its bridge. Each pass is a hole in the meniscus."] },
-        "devices-for-anchors": { name: "devices taken for anchors", because: (say) => [`${counted(say.bare("anchored"), "device leaves", "devices leave")} two anchors each. The record needs what stays in the knee, not what was unwrapped.`] },
+        "devices-for-anchors": { name: "devices taken for anchors", because: (say) => [`${counted(say.bare("anchored"), "device leaves two anchors", "devices leave two anchors each")}. The record needs what stays in the knee, not what was unwrapped.`] },
         "sutures-for-needles": { name: "sutures taken for needles", because: (say) => [`A suture carries a needle at either end: ${counted(say.bare("insideOut"), "suture")}, twice as many needles. A count of sutures loses half of the needles.`] },
         "needles-of-both": { name: "device needles counted as loose", because: () => ["The needle of a device never leaves it, so it is counted with the device. Only the needles of the inside-out sutures lie loose."] },
       },

@@ -35,7 +35,7 @@ export const physisShare: SumFamily = {
   id: "physis-share",
   code: "11l",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m11-physis"],

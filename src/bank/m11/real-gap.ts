@@ -3,7 +3,7 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import { gridValue } from "../../engine/random/chance.ts";
 import { stitchGapMm } from "../../engine/repair/stitch-gap-mm.ts";
-import { answerText, given } from "../m01/common.ts";
+import { answerText, counted, given } from "../m01/common.ts";
 import { CASE_ABOUT, caseOf, MARGIN, STITCH_SAYS, TEAR } from "./stitch-words.ts";
 
 const STITCHES = { key: "stitches", unit: "pieces", least: 2, greatest: 9, step: 1 } as const;
@@ -24,7 +24,7 @@ export const realGap: SumFamily = {
   id: "real-gap",
   code: "11b",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m11-number"],
@@ -62,7 +62,7 @@ export const realGap: SumFamily = {
       asks: { gapMm: "Gap" },
       says: { ...STITCH_SAYS, none: "There is no gap here" },
       slips: {
-        "divided-by-stitches": { name: "divided by the stitches", because: (say) => [`${say.bare("stitches")} stitches leave ${say.value("stitches") - 1} gaps between them. Divided by the stitches, the gap looks narrower than it is.`] },
+        "divided-by-stitches": { name: "divided by the stitches", because: (say) => [`${say.bare("stitches")} stitches leave ${counted(say.value("stitches") - 1, "gap")} between them. Divided by the stitches, the gap looks narrower than it is.`] },
         "margins-left-out": { name: "margins left out", because: (say) => [`${say.of("endMarginMm")} stay free at each end. Only what lies between is shared out.`] },
         "one-margin": { name: "one margin left out", because: () => ["A tear has two ends, and the margin stays free at both."] },
       },

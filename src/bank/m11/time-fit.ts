@@ -21,7 +21,7 @@ export const timeFit: SumFamily = {
   id: "time-fit",
   code: "11i",
   module: "M11",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m11-time"],

@@ -1,4 +1,5 @@
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
@@ -69,7 +70,7 @@ export const cappedDose: SumFamily = {
   id: "capped-dose",
   code: "12a",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-dose"],
@@ -112,7 +113,7 @@ export const cappedDose: SumFamily = {
       working: (say) => isAsked(say)
         ? [`By the measured weight: ${say.bare("weightKg")} × ${say.bare("doseMgPerKg")} = ${product(say)}`, "The sheet does not say whether the measured or the ideal weight counts: ask before anything is drawn up."]
         : [`By weight: ${say.bare("weightKg")} × ${say.bare("doseMgPerKg")} = ${product(say)}`, `The cap: ${say.of("capMg")}`, `The smaller of the two: ${dose(answerNumber(say, "doseMg"), "mg")}, then down to whole tens`],
-      right: (say) => isAsked(say) ? ["Asking is the answer here. The sheet leaves open which weight counts, and a guess would not be seen by anybody."] : [`${dose(answerNumber(say, "doseMg"), "mg")}: the smaller of dose by weight and cap. Rounding goes down, never up.`],
+      right: (say) => isAsked(say) ? ["Asking is the answer here. The sheet leaves open which weight counts, and a guess would not be seen by anybody."] : [`${dose(Number(asAsked(answerNumber(say, "doseMg"), "10", "down")), "mg")}: the smaller of dose by weight and cap, rounded down. Never up.`],
       off: (say) => isAsked(say) ? ["Look at the weight before the sum. Where the sheet leaves open which weight counts, the answer is to ask."] : [`Two numbers are made, ${product(say)} by weight and ${say.of("capMg")} as the cap, and the smaller one counts.`],
       inverse: () => [],
       turns: (say) => [`The cap begins to count at ${roughly(say.value("capMg") / say.value("doseMgPerKg"))} kg. Below that the weight decides, above it nothing more is added.`],

@@ -33,7 +33,7 @@ export const dilute: SumFamily = {
   id: "dilute",
   code: "12f",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m12-volume"],
@@ -53,7 +53,7 @@ export const dilute: SumFamily = {
     en: {
       title: "Made up to, not added to",
       stems: [
-        (say) => [`${whoIs(say)} The stock is too strong for so small a child. The sheet at ${say.about("hospital")} names a strength and a volume to which the syringe is made up; ${say.about("who")} prepare it.`],
+        (say) => [`${whoIs(say)} The stock is too strong to be given as it is. The sheet at ${say.about("hospital")} names a strength and a volume to which the syringe is made up; ${say.about("who")} prepare it.`],
         (say) => [`At ${say.about("hospital")} ${say.about("who")} prepare a syringe for ${say.about("child")}, ${say.about("age")}. The sheet says: made up to the volume below, with saline.`],
         (say) => [`A syringe is mixed from a strong stock and saline, for ${say.about("child")}, ${say.about("age")}. Strength and final volume stand in the sheet of ${say.about("hospital")}. First the stock is drawn up, then saline is added up to the mark.`],
       ],

@@ -48,7 +48,7 @@ export const infant: SumFamily = {
   id: "infant",
   code: "12g",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m12-dose"],

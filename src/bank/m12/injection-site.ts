@@ -68,7 +68,7 @@ export const injectionSite: JudgeFamily = {
   id: "injection-site",
   code: "12k",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m12-sheet"],

@@ -56,7 +56,7 @@ export const mostVolume: SumFamily = {
   id: "most-volume",
   code: "12c",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-volume"],

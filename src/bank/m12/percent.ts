@@ -6,8 +6,15 @@ import { answerNumber, dose, DOSE_SAYS, drawPatient, plain, strengthGiven, stren
 const TENFOLD = 10;
 const HUNDREDFOLD = 100;
 
-/** Hundredths, tenths and whole per cents, each written without a zero at the end. */
-const STRENGTHS = [0.25, 0.75, 0.15, 0.35, 0.45, 1.25, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1.5, 1, 2] as const;
+/** Strengths that a label may carry (common practice, no source): hundredths, tenths and whole per cents, each written without a zero at the end. */
+const STRENGTHS = {
+  bupivacaine: [0.25, 0.5, 0.75, 0.1],
+  ropivacaine: [0.2, 0.5, 0.75, 1],
+  levobupivacaine: [0.25, 0.5, 0.75, 0.1],
+  lidocaine: [0.5, 1, 1.5, 2],
+  prilocaine: [0.5, 1, 2],
+} as const;
+const AGENTS = ["bupivacaine", "ropivacaine", "levobupivacaine", "lidocaine", "prilocaine"] as const;
 const strong = (say: Say): string => dose(answerNumber(say, "mgPerMl"), "mg/mL");
 const percent = (say: Say): string => plain(answerNumber(say, "mgPerMl") / TENFOLD);
 
@@ -17,7 +24,7 @@ export const percentStrength: SumFamily = {
   id: "percent",
   code: "12b",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-errors"],
@@ -26,7 +33,10 @@ export const percentStrength: SumFamily = {
   cautions: ["C2", "C4"],
   givens: strengthSpecs("strength"),
   asks: [{ id: "mgPerMl", unit: "mg/mL", roundTo: 0.1, rounding: "nearest", safeSide: "up" }],
-  draw: (chance) => ({ givens: strengthGiven("strength", chance.pick(STRENGTHS)), about: { ...drawPatient(chance).about, vial: chance.pick(["vial", "bottle", "bag"]), agent: chance.pick(["bupivacaine", "ropivacaine", "lidocaine"]) } }),
+  draw: (chance) => {
+    const agent = chance.pick(AGENTS);
+    return { givens: strengthGiven("strength", chance.pick<number>(STRENGTHS[agent])), about: { ...drawPatient(chance).about, vial: chance.pick(["vial", "bottle", "bag"]), agent } };
+  },
   solve: (givens) => ({ mgPerMl: percentToMgPerMl({ percent: strengthIn(givens, "strength") }) }),
   slips: [
     { id: "percent-as-milligrams", gives: ({ givens }) => ({ mgPerMl: strengthIn(givens, "strength") }) },

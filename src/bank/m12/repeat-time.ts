@@ -81,7 +81,7 @@ export const repeatTime: SumFamily = {
   id: "repeat-time",
   code: "12e",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m12-dose"],

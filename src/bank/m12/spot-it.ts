@@ -20,7 +20,9 @@ const CAP = { key: "antibioticCapMg", unit: "mg", least: 100, greatest: 3000, st
 const LIMIT = { key: "limitMgPerKg", unit: "mg/kg", least: 1, greatest: 5, step: 1 } as const;
 const PAIN = { key: "painMgPerKg", unit: "mg/kg", least: 10, greatest: 15, step: 1 } as const;
 const OPIOID = { key: "opioidMicrograms", unit: "micrograms", least: 2, greatest: 2, step: 1 } as const;
-const HEAVY = { least: 72, greatest: 96, step: 1 };
+/** Heavy enough for the cap of the antibiotic, and no heavier: beyond that other caps would count that this sheet does not print. */
+const HEAVY = { least: 68, greatest: 74, step: 1 };
+const PAIN_MOST_MG = 1000;
 
 /** What may stand in each of the five lines: as it should, odd but right, or wrong in a named way. */
 const STATES = {
@@ -65,7 +67,8 @@ const drawn = (chance: Chance): Draw => {
       antibioticMgPerKg: pinned(DOSE_PIN),
       antibioticCapMg: pinned(CAP_PIN) * THOUSAND,
       limitMgPerKg: localAnaesthetic(LIMIT_PIN).number.value as number,
-      painMgPerKg: chance.onGrid(PAIN),
+      // A grown patient’s single dose is never passed, whatever the weight (common practice, no source).
+      painMgPerKg: chance.onGrid({ ...PAIN, greatest: Math.min(PAIN.greatest, Math.floor(PAIN_MOST_MG / weightKg)) }),
       opioidMicrograms: OPIOID.least,
     },
     about: { ...about, ...drawStates(chance, isHeavy) },
@@ -123,7 +126,7 @@ export const spotIt: TrayFamily = {
   id: "spot-it",
   code: "12h",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-errors"],
@@ -176,7 +179,7 @@ export const spotIt: TrayFamily = {
       ],
       right: () => ["Each line was set beside the sheet: amount, unit, strength, place. What is merely unusual was left alone."],
       off: () => ["Do not read for what looks strange; reckon each line. Amount against weight and cap, then unit, then strength, then place."],
-      moves: (say) => [`The weight moves three lines at once; the cap is met from ${plain(Math.floor(say.value("antibioticCapMg") / say.value("antibioticMgPerKg")))} kg on.`],
+      moves: (say) => [`The weight moves three lines at once; the cap is met from ${plain(Math.ceil(say.value("antibioticCapMg") / say.value("antibioticMgPerKg")))} kg on.`],
       turns: () => ["A line is sound where amount, unit, strength and place all agree with the sheet, however it is written."],
     },
   },

@@ -69,7 +69,7 @@ export const twoAgents: SumFamily = {
   id: "two-agents",
   code: "12d",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-volume"],

@@ -96,7 +96,7 @@ export const twoSheets: JudgeFamily = {
   id: "two-sheets",
   code: "12i",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m12-sheet"],

@@ -33,7 +33,7 @@ export const doseUnits: SumFamily = {
   id: "units",
   code: "12j",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m12-errors"],

@@ -7,6 +7,11 @@ import { drawPatient, whoIs } from "./dose-words.ts";
 /** Small whole numbers, so that every fault of the digits can be written with them and no dose is absurd. */
 const DIGIT = { least: 1, greatest: 4, step: 1 };
 const LB_PER_KG = 2.20462;
+/** Amounts that no reader stumbles over, so that only the writing is asked about: from memory, never printed as a rule. */
+const PARACETAMOL_MG_PER_KG = 12;
+const MOST_ONDANSETRON_MG = 4;
+const TEN = 10;
+const FIFTY = 50;
 
 const unit = { mg: (text: string) => withUnit(text, "mg"), ml: (text: string) => withUnit(text, "mL") };
 
@@ -18,13 +23,13 @@ const TEXTS: Readonly<Record<string, (digit: string) => string>> = {
   pounds: (weight) => `Weight ${Math.round(Number(weight) * LB_PER_KG)} lb, today; cefazolin by weight, intravenous, once`,
   "limit-without-unit": (digit) => `Bupivacaine, portals and skin, never more than ${digit}`,
   "weight-without-date": (weight) => `Weight ${weight} kg, date not written; paracetamol by weight, by mouth, once`,
-  "no-route": (digit) => `Ondansetron ${unit.mg(digit)}, once, if needed`,
+  "no-route": (weight) => `Ondansetron ${unit.mg(String(Math.min(MOST_ONDANSETRON_MG, Math.floor(Number(weight) / TEN))))}, once, if needed`,
   "sound-whole": (digit) => `Dexamethasone ${unit.mg(digit)}, intravenous, once`,
   "sound-point": (digit) => `Morphine ${unit.mg(`0.${digit}`)}, intravenous, once, in recovery`,
   "sound-micrograms": (digit) => `Fentanyl ${digit}0 micrograms, intravenous, once`,
   "sound-weight": (weight) => `Weight ${weight} kg, measured today; cefazolin by weight, intravenous, once`,
   "sound-limit": (digit) => `Ropivacaine, portals and skin, never more than ${unit.ml(`1${digit}`)}`,
-  "sound-route": (digit) => `Paracetamol ${digit}00 mg, by mouth, once, in recovery`,
+  "sound-route": (weight) => `Paracetamol ${unit.mg(String(FIFTY * Math.floor((Number(weight) * PARACETAMOL_MG_PER_KG) / FIFTY)))}, by mouth, once, in recovery`,
   "length-stop": (digit) => `Needle stop, set and read aloud: ${withUnit(`1${digit}.0`, "mm")}`,
   "length-cuff": (digit) => `Cuff width, measured on the limb: ${withUnit(`1${digit}.0`, "cm")}`,
 };
@@ -35,7 +40,7 @@ const LENGTHS = ["length-stop", "length-cuff"] as const;
 const CRITICAL: readonly string[] = ["trailing-zero", "naked-point", "ug"];
 /** Two lines about the same medicine beside each other would give the answer away. */
 const TWINS: Readonly<Record<string, string>> = { "trailing-zero": "sound-whole", "naked-point": "sound-point", ug: "sound-micrograms", pounds: "sound-weight", "weight-without-date": "sound-weight" };
-const WEIGHTS: readonly string[] = ["pounds", "weight-without-date", "sound-weight"];
+const WEIGHTS: readonly string[] = ["pounds", "weight-without-date", "sound-weight", "no-route", "sound-route"];
 
 const kindOf = (draw: Draw, id: string): string => (draw.about[id] ?? "").split(":")[0] ?? "";
 const faultsIn = (draw: Draw): readonly string[] => (draw.shown ?? []).filter((id) => FAULTS.some((fault) => fault === kindOf(draw, id)));
@@ -62,7 +67,7 @@ export const writeItSafely: TrayFamily = {
   id: "write-it-safely",
   code: "12l",
   module: "M12",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m12-errors"],
