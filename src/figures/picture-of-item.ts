@@ -26,8 +26,23 @@ const BY_FAMILY: Readonly<Record<string, Load>> = {
 /** Families whose questions have a picture of their own before they are answered. */
 export const PICTURED: readonly string[] = Object.keys(BY_FAMILY);
 
-/** The picture that belongs to a question, with the learner's own part once there is an answer; null for a question without one. */
+const LINE_KEYS = ["junctionToBundleMm", "freeEdgeToBundleMm"];
+const isOnLine = (item: Item): boolean => LINE_KEYS.every((key) => item.givens.some((given) => given.key === key));
+
+/** Pictures that would tell the answer, or in which it is given by hand: they come after it. */
+const afterwards = async (item: Item): Promise<DrawPicture | null> => {
+  if (item.kind === "line") return (await import("./pictures/knee.ts")).needlePicture;
+  if (item.kind === "mark") return (await import("./pictures/knee.ts")).marksPicture;
+  if (item.family === "zone-angle") return (await import("./pictures/zone.ts")).zonePicture;
+  return isOnLine(item) ? (await import("./pictures/line.ts")).linePicture : null;
+};
+
+/**
+ * The picture that belongs to a question, with the learner's own part once there is an answer; null for a question
+ * without one. What draws it is fetched here, so that a page loads no more than the pictures that it shows.
+ */
 export const pictureOfItem = async (item: Item, own?: Own): Promise<Picture | null> => {
   const load = BY_FAMILY[item.family];
-  return load ? (await load())(item, own) : null;
+  const drawPicture = load ? await load() : own && (await afterwards(item));
+  return drawPicture?.(item, own) ?? null;
 };

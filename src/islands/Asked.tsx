@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { type ReactNode, useId } from "react";
 import { unitText } from "../engine/quantity/format.ts";
 import type { Item, Option, ShownAsk } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
@@ -13,6 +13,7 @@ import { AskedOrder } from "./AskedOrder.tsx";
 import { AskedSum } from "./AskedSum.tsx";
 import type { AskedPart } from "./asked-part.ts";
 import { Glyph } from "./Glyph.tsx";
+import { ItemPicture, usePicture } from "./ItemPicture.tsx";
 import { Stem } from "./Stem.tsx";
 
 interface AskedProps {
@@ -21,6 +22,8 @@ interface AskedProps {
   /** Parts that could not be read in the last try. */
   readonly problems: readonly AskVerdict[];
   readonly trouble: string;
+  /** The picture of this question as it was built into the page; absent for a question drawn since. */
+  readonly built?: ReactNode;
   readonly onAnswer: (response: Response) => void;
 }
 
@@ -63,12 +66,19 @@ const Part = (props: AskedPart<Item>) => {
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };
 
+/** The picture of a question that was drawn after the page was built. */
+const DrawnPicture = ({ item, words }: Pick<AskedProps, "item" | "words">) => {
+  const picture = usePicture(item);
+  return picture ? <ItemPicture picture={picture} words={words} /> : null;
+};
+
 /** The question as it is asked: case, givens, and the part that takes the answer. */
-export const Asked = ({ item, words, problems, trouble, onAnswer }: AskedProps) => {
+export const Asked = ({ item, words, problems, trouble, built, onAnswer }: AskedProps) => {
   const id = useId();
   return (
     <>
       <Stem item={item} />
+      {built ?? <DrawnPicture item={item} words={words} />}
       <p className="question" id={`${id}-q`}>{item.question}</p>
       <Part item={item} words={words} problems={problems} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
       <div id={`${id}-p`} role="status" className="needs-script">

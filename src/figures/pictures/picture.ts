@@ -11,10 +11,10 @@ export interface Picture {
   readonly text: string;
   /** What the learner's own part of the picture shows, where it has one. */
   readonly own?: string;
-  /** What the zero of a rule in the picture is. */
-  readonly zero?: string;
   /** A map of the knee, which may be wider than the other pictures. */
   readonly isMap?: true;
+  /** Repeats the numbers of the question to scale, and is said to under it. */
+  readonly hasCaption?: true;
 }
 
 /** What the learner answered, for the part of a picture that is drawn after an answer. */
