@@ -21,6 +21,8 @@ export interface SumFamily extends FamilyHead<"sum"> {
   readonly isUnsafe?: (draw: Draw, values: Readonly<Record<string, number>>) => boolean;
   /** The given that "When would you be right?" solves for; absent where none makes sense. */
   readonly inverseOf?: string;
+  /** Between what a careful reader expects each answer, by ask; the content check names a draw outside. */
+  readonly plausible?: Readonly<Record<string, { readonly least: number; readonly greatest: number }>>;
   readonly words: Words<SumWords>;
 }
 

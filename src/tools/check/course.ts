@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import type { Family } from "../../engine/question/family.ts";
 import type { SourceText } from "./finding.ts";
 import { type JsonFile, type LedgerRecord, readJson, recordsIn } from "./json-file.ts";
 import { type FileKind, type MdxFile, readMdx } from "./mdx-file.ts";
@@ -11,8 +12,10 @@ export interface FamilyFacts {
   readonly module: string;
   readonly objectives: readonly string[];
   readonly reads?: readonly string[];
-  readonly sources?: readonly { readonly source: string }[];
+  readonly sources?: readonly { readonly source: string; readonly entry?: string }[];
   readonly cautions?: readonly string[];
+  /** The family itself, where its sentences and draws are looked at too. */
+  readonly declared?: Family;
   /** The family's own file, where it is known. */
   readonly source?: SourceText;
 }
@@ -25,7 +28,15 @@ export interface Course {
   readonly sources: JsonFile;
   readonly cautions: JsonFile;
   readonly words: readonly JsonFile[];
+  readonly site: JsonFile;
+  readonly curriculum: JsonFile;
+  /** Every revision of the ledger on one line, as it was when it was first held. */
+  readonly held: JsonFile;
   readonly families: readonly FamilyFacts[];
+  /** Today, as year, month and day. */
+  readonly today: string;
+  /** How many draws of each family are looked at. */
+  readonly draws: number;
 }
 
 export interface CourseFolder {
@@ -37,7 +48,12 @@ export interface CourseFolder {
   readonly engineFolder: string;
   readonly engineShownAs: string;
   readonly families: readonly FamilyFacts[];
+  readonly today: string;
+  readonly draws: number;
 }
+
+/** Name of the file that holds every revision of the ledger. */
+export const HELD_NUMBERS = "held-numbers.json";
 
 const MDX_FOLDERS: Readonly<Record<string, FileKind>> = { modules: "module", glossary: "glossary", changes: "change" };
 
@@ -56,6 +72,12 @@ const mdxFiles = (from: CourseFolder): readonly MdxFile[] =>
       return readMdx({ file: `${from.shownAs}/${part}/${name}`, text }, kind, name.replace(/\.mdx$/, ""));
     }),
   );
+
+/** The held numbers stand beside the ledger that they hold: a course with a ledger of its own has its own, or none. */
+const heldBeside = ({ folder, shownAs, engineFolder, engineShownAs }: CourseFolder): JsonFile => {
+  const isOwn = existsSync(join(folder, "ledger"));
+  return readJson(join(isOwn ? folder : engineFolder, HELD_NUMBERS), `${isOwn ? shownAs : engineShownAs}/${HELD_NUMBERS}`);
+};
 
 /** Reads a content folder, with everything that its files may refer to. */
 export const readCourse = (from: CourseFolder): Course => {
@@ -76,7 +98,12 @@ export const readCourse = (from: CourseFolder): Course => {
     sources: one("sources.json"),
     cautions: one("cautions.json"),
     words: jsonIn("words"),
+    site: one("site.json"),
+    curriculum: one("curriculum.json"),
+    held: heldBeside(from),
     families: from.families,
+    today: from.today,
+    draws: from.draws,
   };
 };
 

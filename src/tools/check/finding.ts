@@ -36,6 +36,8 @@ export interface Problem {
   readonly found: string;
   readonly expected: string;
   readonly corrected: string;
+  /** First and last line that `corrected` takes the place of; null where it is to be written somewhere else. */
+  readonly replaces: readonly [first: number, last: number] | null;
 }
 
 /** Line and column, both from 1, of an offset in a text. */

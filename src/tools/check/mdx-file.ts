@@ -17,6 +17,15 @@ export interface Heading {
   readonly stop: number;
 }
 
+/** A link or an image in Markdown, with the words that stand in its brackets. */
+export interface Link {
+  readonly kind: "link" | "image";
+  readonly url: string;
+  readonly text: string;
+  readonly start: number;
+  readonly stop: number;
+}
+
 /** A piece of program in a text: an import or export, or an {expression}. */
 export interface CodePiece {
   readonly kind: "esm" | "expression";
@@ -31,6 +40,7 @@ export interface MdxFile extends SourceText {
   readonly slug: string;
   readonly tags: readonly Tag[];
   readonly headings: readonly Heading[];
+  readonly links: readonly Link[];
   readonly code: readonly CodePiece[];
   readonly prose: string;
   readonly matter: { readonly start: number; readonly text: string; readonly located: Located } | null;
@@ -45,6 +55,8 @@ interface Node {
   readonly name?: string | null;
   readonly depth?: number;
   readonly value?: string;
+  readonly url?: string;
+  readonly alt?: string | null;
   readonly children?: readonly Node[];
   readonly position?: { readonly start: { readonly offset?: number }; readonly end: { readonly offset?: number } };
 }
@@ -52,6 +64,7 @@ interface Node {
 interface Gathered {
   readonly tags: Tag[];
   readonly headings: Heading[];
+  readonly links: Link[];
   readonly code: CodePiece[];
   readonly shown: [number, number][];
 }
@@ -64,6 +77,14 @@ const gatherCode = (node: Node, span: readonly [number, number], into: Gathered)
   into.code.push({ kind: node.type === "mdxjsEsm" ? "esm" : "expression", value, start: span[0], stop: span[1] });
 };
 
+/** Words under a node, tags left out. */
+const wordsIn = (node: Node): string => node.value ?? (node.children ?? []).map(wordsIn).join("");
+
+const linkOf = (node: Node, start: number, stop: number): Link => {
+  const isImage = node.type === "image";
+  return { kind: isImage ? "image" : "link", url: node.url ?? "", text: isImage ? (node.alt ?? "") : wordsIn(node), start, stop };
+};
+
 /** Letters that a mark of stress takes at either end. */
 const MARK_WIDTHS: Readonly<Record<string, number>> = { strong: 2, emphasis: 1 };
 
@@ -72,6 +93,7 @@ const gather = (node: Node, text: string, into: Gathered): void => {
   const stop = node.position?.end.offset ?? 0;
   if (node.type.startsWith("mdxJsx")) into.tags.push({ ...openingTagAt(text, start), name: node.name ?? "", start, stop });
   if (node.type === "heading") into.headings.push({ depth: node.depth ?? 1, start, stop });
+  if (node.type === "link" || node.type === "image") into.links.push(linkOf(node, start, stop));
   if (node.type === "text") into.shown.push([start, stop]);
   if (node.type === "mdxjsEsm" || node.type.endsWith("Expression")) gatherCode(node, [start, stop], into);
   const width = MARK_WIDTHS[node.type];
@@ -104,7 +126,7 @@ const bodyStartOf = (text: string, matter: MdxFile["matter"]): number => {
 /** Reads a file into what the rules need: tags, headings, pieces of program, prose, front matter. */
 export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFile => {
   const { tree, findings, text } = readTree(source);
-  const gathered: Gathered = { tags: [], headings: [], code: [], shown: [] };
+  const gathered: Gathered = { tags: [], headings: [], links: [], code: [], shown: [] };
   if (tree !== null) gather(tree as Node, source.text, gathered);
   const matter = matterOf(source.text);
   return {
@@ -113,6 +135,7 @@ export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFi
     slug,
     tags: gathered.tags,
     headings: gathered.headings,
+    links: gathered.links,
     code: gathered.code,
     prose: onlyShown(text, gathered.shown),
     matter,

@@ -25,7 +25,7 @@ const wholeLines = (text: string, span: Span, edits: readonly Edit[]): Span => {
 };
 
 /** The lines around a finding with every edit that falls into them: the line as it is right in the end. */
-const correctedLines = (finding: Finding, edits: readonly Edit[]): string => {
+const correctedLines = (finding: Finding, edits: readonly Edit[]): Pick<Problem, "corrected" | "replaces"> => {
   const own = finding.edits ?? [];
   const starts = own.map(({ start }) => start);
   const ends = own.map((edit) => edit.end);
@@ -37,7 +37,15 @@ const correctedLines = (finding: Finding, edits: readonly Edit[]): string => {
     at = edit.end;
   }
   const lines = text + finding.source.text.slice(at, end);
-  return lines.trim() === "" ? LEAVE_OUT : lines.replaceAll("\r", "");
+  const replaces = [placeAt(finding.source.text, start).line, placeAt(finding.source.text, end).line] as const;
+  return { corrected: lines.trim() === "" ? LEAVE_OUT : lines.replaceAll("\r", ""), replaces };
+};
+
+/** The line to write: a corrected one in the place of the old, nothing in its place, or one for somewhere else. */
+const correction = (finding: Finding, edits: readonly Edit[]): Pick<Problem, "corrected" | "replaces"> => {
+  const { line } = placeAt(finding.source.text, finding.offset);
+  if (finding.write !== undefined) return { corrected: finding.write, replaces: finding.write === LEAVE_OUT ? [line, line] : null };
+  return (finding.edits ?? []).length > 0 ? correctedLines(finding, edits) : { corrected: "", replaces: null };
 };
 
 const problemOf = (finding: Finding, edits: readonly Edit[]): Problem => ({
@@ -47,7 +55,7 @@ const problemOf = (finding: Finding, edits: readonly Edit[]): Problem => ({
   level: finding.level ?? "problem",
   found: finding.found,
   expected: finding.expected,
-  corrected: finding.write ?? ((finding.edits ?? []).length > 0 ? correctedLines(finding, edits) : ""),
+  ...correction(finding, edits),
 });
 
 const byPlace = (first: Problem, second: Problem): number =>

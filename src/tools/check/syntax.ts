@@ -69,7 +69,7 @@ const brokenTag = (text: string, offset: number): Fault => {
   const close = text.indexOf(">", offset);
   const end = close < 0 || close > lineEnd(text, offset) ? lineEnd(text, offset) : close + 1;
   const written = text.slice(offset, end);
-  const quoted = written.replace(/(\w+)=([^\s"'{}/>]+)/g, (_, key: string, value: string) =>
+  const quoted = written.replace(/[“”„‟]/g, '"').replace(/(\w+)=([^\s"'{}/>]+)/g, (_, key: string, value: string) =>
     /^-?\d+(\.\d+)?$/.test(value) ? `${key}={${value}}` : `${key}="${value}"`,
   );
   const name = /^<(\w+)/.exec(written)?.[1] ?? "";

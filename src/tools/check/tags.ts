@@ -42,7 +42,7 @@ export const TAGS: Readonly<Record<string, TagSpec>> = {
     },
   },
   Caution: { attributes: { id: { type: "text", required: true, sample: '"C4"' } } },
-  Figure: { attributes: { of: { type: "text", required: true, sample: '"bundle-line"' } }, open: true },
+  Figure: { attributes: { of: { type: "text", required: true, oneOf: ["bundle-line"], sample: '"bundle-line"' } }, open: true },
   Term: { attributes: { of: { type: "text", required: true, sample: '"junction"' } }, holdsText: true },
   Pause: { attributes: {}, holdsText: true },
 };

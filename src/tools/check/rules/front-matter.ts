@@ -9,6 +9,8 @@ import { FIELDS, fieldName, fieldsUnder } from "./front-matter-fields.ts";
 
 const rule = "front matter";
 
+const fieldsAnywhere: ReadonlySet<string> = new Set(Object.keys(FIELDS).flatMap((name) => name.split(".").at(-1) ?? []));
+
 type Issue = z.core.$ZodIssue;
 type Path = readonly PropertyKey[];
 
@@ -49,7 +51,7 @@ const replacement = (written: unknown, name: string): string => {
   const digits = /^\s*M?-?\s*(\d{1,2})\s*$/i.exec(text)?.[1];
   if (name === "minutes" && /^[1-9]\d*$/.test(text)) return text;
   if (name === "code" && digits !== undefined) return `M${digits.padStart(2, "0")}`;
-  if (name === "needs" && /^(M\d\d|DX)$/.test(text)) return `[${text}]`;
+  if (name === "needs" && /M\d\d|DX/.test(text)) return `[${(text.match(/M\d\d|DX/g) ?? []).join(", ")}]`;
   if (name === "objectives.*.id" && /^[\w -]+$/.test(text)) return text.trim().toLowerCase().replace(/[ _]+/g, "-");
   return nearest(text, allowed) ?? FIELDS[name]?.instead ?? text;
 };
@@ -78,6 +80,29 @@ const missingClose = (message: string): string | null => {
   if (message.includes('Missing closing "quote')) return '"';
   if (message.includes("Missing closing 'quote")) return "'";
   return /end with a ([\]}])/.exec(message)?.[1] ?? null;
+};
+
+/** A line that lacks the colon behind its field, or the space behind a hyphen. */
+const missingMark = (line: string): { readonly expected: string; readonly text: string } | null => {
+  const [, lead = "", name = "", rest = ""] = /^(\s*(?:- )?)(\w+)\s+([^:\s{[][^:]*)$/.exec(line) ?? [];
+  if (fieldsAnywhere.has(name)) return { expected: `a colon and a space behind "${name}"`, text: `${lead}${name}: ${rest}` };
+  const tight = /^(\s*(?:- )?)(\w+):([^\s].*)$/.exec(line);
+  if (tight !== null && fieldsAnywhere.has(tight[2] ?? "")) return { expected: `a space behind the colon of "${tight[2]}"`, text: `${tight[1]}${tight[2]}: ${tight[3]}` };
+  const hyphen = /^(\s*)-([{\w].*)$/.exec(line);
+  return hyphen === null ? null : { expected: "a space behind the hyphen of a list", text: `${hyphen[1]}- ${hyphen[2]}` };
+};
+
+/** The first line of front matter in which a mark is missing: what the reader says of it is often said of the next. */
+const markMissing = (file: MdxFile): Finding | null => {
+  const matter = file.matter;
+  if (matter === null) return null;
+  let start = matter.start;
+  for (const line of matter.text.split("\n")) {
+    const fault = missingMark(line.replace(/\r$/, ""));
+    if (fault !== null) return { source: file, offset: start, rule, found: quoted(line), expected: fault.expected, edits: [{ start, end: start + line.length, text: fault.text }] };
+    start += line.length + 1;
+  }
+  return null;
 };
 
 /** Errors of the form itself, before any field can be looked at. */
@@ -121,6 +146,9 @@ export const frontMatter: FileRule = (file) => {
     return [{ source: file, offset: 0, rule, found: "no front matter", expected: "the fields of a module between two lines of three dashes, at the head of the file", write: ["---", ...sample, "---"].join("\n") }];
   }
   const { located } = file.matter;
+  const isBroken = located.errors.length > 0 || typeof located.value !== "object" || located.value === null;
+  const missing = isBroken ? markMissing(file) : null;
+  if (missing !== null) return [missing];
   if (located.errors.length > 0) return located.errors.slice(0, 1).map((error) => formError(file, error));
   const result = moduleSchema.safeParse(located.value ?? {});
   const issues = result.success ? [] : result.error.issues;

@@ -3,7 +3,7 @@ import type { Finding } from "../finding.ts";
 import { recordNamed } from "../json-file.ts";
 import type { MdxFile, Tag } from "../mdx-file.ts";
 import { nearest } from "../nearest.ts";
-import { isUnitId, UNITS } from "../../../engine/quantity/units.ts";
+import { isUnitId, UNITS, unitNamed } from "../../../engine/quantity/units.ts";
 import type { FileRule } from "../rule.ts";
 import { sampleOf } from "../tags.ts";
 
@@ -40,7 +40,7 @@ const NAME_RULES: readonly NameRule[] = [
 const unknownName = (file: MdxFile, tag: Tag, from: NameRule, course: Course): readonly Finding[] => {
   const attribute = tag.attributes.find(({ name, form }) => name === from.attribute && form === "text");
   if (attribute === undefined || from.isKnown(course, attribute.value)) return [];
-  const meant = nearest(attribute.value, from.names(course));
+  const meant = (from.rule === "unknown unit" ? unitNamed(attribute.value) : null) ?? nearest(attribute.value, from.names(course));
   const start = attribute.end - 1 - attribute.value.length;
   const head = { source: file, offset: attribute.start, rule: from.rule, found: `"${attribute.value}"` };
   return [meant === null

@@ -1,21 +1,13 @@
-import { ledgerTopicSchema, LEDGER_STATES } from "../../../schemas/ledger.ts";
-import type { Finding } from "../finding.ts";
-import type { JsonFile } from "../json-file.ts";
+import { ledgerTopicSchema, LEDGER_STATES, revisionSchema } from "../../../schemas/ledger.ts";
 import { nearest } from "../nearest.ts";
-import { type CourseRule, LEAVE_OUT, quoted } from "../rule.ts";
-
-const rule = "ledger";
-
-const KEYS: readonly string[] = [
-  "topic", "title", "entries", "key", "name", "definition", "population", "position", "method", "unit", "flags", "revisions",
-  "who", "ages", "sex", "n", "adult", "from", "to", "revision", "state", "value", "source", "readIn", "note", "formula", "parents", "replacedBy", "mean", "sd", "median",
-];
+import type { CourseRule } from "../rule.ts";
+import { type DataFile, schemaFindings } from "../schema-findings.ts";
 
 /** What a field is and how it is written, for a message. */
-const HELP: Readonly<Record<string, readonly [string, string]>> = {
+const HELP: DataFile["help"] = {
+  entries: ["a list of entries", '"entries": []'],
   topic: ["the name of the file without its ending", '"topic": "zone-width"'],
   title: ["a title as text", '"title": "Width of the zone"'],
-  entries: ["a list of entries", '"entries": []'],
   key: ["small letters and hyphens with one point", '"key": "zone-width.8-10"'],
   name: ["a short name for a table row", '"name": "Zone width, 8–10 years"'],
   definition: ["from what to what, along which line", '"definition": "from the tendon to the bundle, along the junction"'],
@@ -36,33 +28,45 @@ const HELP: Readonly<Record<string, readonly [string, string]>> = {
   parents: ["ledger keys with their revision", '"parents": ["zone-width.8-10@1"]'],
 };
 
-const fieldOf = (path: readonly PropertyKey[]): string => String(path.findLast((step) => typeof step === "string" && HELP[step] !== undefined) ?? "entries");
+const MORE_FIELDS: readonly string[] = ["flags", "set", "conflicts", "from", "to", "readIn", "note", "formula", "replacedBy", "mean", "sd", "median", "events", "total"];
 
-const unknownKey = (file: JsonFile, path: readonly PropertyKey[], key: string): Finding => {
-  const span = file.located().keySpanOf(path, key);
-  const meant = nearest(key, KEYS);
-  const head = { source: file, offset: span.start, rule, found: `the field "${key}"` };
-  return meant === null
-    ? { ...head, expected: "only the fields of a ledger entry", write: LEAVE_OUT }
-    : { ...head, expected: `a known field; the nearest is "${meant}"`, edits: [{ ...span, text: `"${meant}"` }] };
+/** A number as the paper prints it: a decimal comma becomes a point, a unit behind it goes. */
+const asDecimal = (part: unknown): string => String(part).trim().replace("−", "-").replace(/^(-?\d+),(\d+)/, "$1.$2").replace(/^(-?\d+(?:\.\d+)?)\s.*$/, "$1");
+
+const mendedValue = (written: unknown): string | null => {
+  const bag = typeof written === "object" && written !== null ? written : { value: written };
+  const parts = Object.entries(bag).map(([key, part]) => [key, asDecimal(part)] as const);
+  if (!revisionSchema.shape.value.safeParse(Object.fromEntries(parts)).success) return null;
+  return `{ ${parts.map(([key, part]) => `"${key}": "${part}"`).join(", ")} }`;
 };
 
-const faultsIn = (file: JsonFile): readonly Finding[] => {
-  if (file.value === undefined) {
-    const [error] = file.located().errors;
-    const expected = `JSON that can be read (${error?.message.split(" at line")[0]?.replace(/\.$/, "") ?? "a comma, quote or bracket is missing or too many"})`;
-    return [{ source: file, offset: error?.start ?? 0, rule, found: "text that is no JSON", expected, write: '{ "topic": "…", "title": "…", "entries": [ … ] }' }];
-  }
-  const result = ledgerTopicSchema.safeParse(file.value);
-  if (result.success) return [];
-  return result.error.issues.flatMap((issue): readonly Finding[] => {
-    if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(file, issue.path, key));
-    const field = fieldOf(issue.path);
-    const span = file.located().spanOf(issue.path);
-    const [is, sample] = HELP[field] ?? ["", ""];
-    return [{ source: file, offset: span.start, rule, found: `${field}: ${quoted(file.text.slice(span.start, span.end))}`, expected: is, write: sample }];
-  });
+const fromList = (written: unknown, names: readonly string[]): string | null => {
+  const meant = nearest(String(written), names);
+  return meant === null ? null : `"${meant}"`;
+};
+
+const asKey = (written: unknown): string | null => {
+  const key = String(written).trim().toLowerCase().replace(/[ _]+/g, "-");
+  return /^[a-z0-9]+(-[a-z0-9]+)*\.[a-z0-9]+(-[a-z0-9]+)*$/.test(key) ? `"${key}"` : null;
+};
+
+const REPAIRS: Readonly<Record<string, (written: unknown) => string | null>> = {
+  value: mendedValue,
+  key: asKey,
+  state: (written) => fromList(written, LEDGER_STATES),
+  sex: (written) => fromList(written, ["boys", "girls", "both", "not stated"]),
+  n: (written) => (/^[1-9]\d*$/.test(String(written)) ? String(written) : null),
+  adult: (written) => (/^(true|false)$/.test(String(written)) ? String(written) : null),
+};
+
+const LEDGER_FILE: DataFile = {
+  rule: "ledger",
+  schema: ledgerTopicSchema,
+  help: HELP,
+  alsoFields: MORE_FIELDS,
+  whole: "a ledger entry",
+  repair: (field, written) => REPAIRS[field]?.(written) ?? null,
 };
 
 /** Every ledger file holds to its schema. */
-export const ledgerSchema: CourseRule = (course) => course.ledger.flatMap(faultsIn);
+export const ledgerSchema: CourseRule = (course) => course.ledger.flatMap((file) => schemaFindings(file, LEDGER_FILE));
