@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from "react";
+import { type ComponentType, type ReactNode, useEffect, useId, useState } from "react";
 import { unitText } from "../engine/quantity/format.ts";
 import type { Item, Option, ShownAsk } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
@@ -6,8 +6,6 @@ import type { AskVerdict } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
 import { AskedJudge, AskedName, AskedTray } from "./AskedChoices.tsx";
 import { AskedChain } from "./AskedChain.tsx";
-import { AskedLine } from "./AskedLine.tsx";
-import { AskedMark } from "./AskedMark.tsx";
 import { AskedCount, AskedRange } from "./AskedNumbers.tsx";
 import { AskedOrder } from "./AskedOrder.tsx";
 import { AskedSum } from "./AskedSum.tsx";
@@ -15,6 +13,8 @@ import type { AskedPart } from "./asked-part.ts";
 import { Glyph } from "./Glyph.tsx";
 import { ItemPicture, usePicture } from "./ItemPicture.tsx";
 import { Stem } from "./Stem.tsx";
+
+type MapPartType = ComponentType<AskedPart<Item>>;
 
 interface AskedProps {
   readonly item: Item;
@@ -24,6 +24,8 @@ interface AskedProps {
   readonly trouble: string;
   /** The picture of this question as it was built into the page; absent for a question drawn since. */
   readonly built?: ReactNode;
+  /** The part that is answered in the map of the knee, where the page brings it; fetched where it does not. */
+  readonly mapPart?: MapPartType | undefined;
   readonly onAnswer: (response: Response) => void;
 }
 
@@ -51,6 +53,18 @@ const partOf = (item: Item, part: string, words: Words): { readonly label: strin
 const sentenceFor = (problem: AskVerdict, item: Item, words: Words): string =>
   filled(words.reasons[problem.reason ?? "no-number"], { found: problem.found ?? "", ...partOf(item, problem.ask, words) });
 
+/** The map, fetched when a question that is answered in it comes up on a page that did not bring it. */
+const FetchedMap = (props: AskedPart<Item>) => {
+  const [Fetched, setFetched] = useState<MapPartType | null>(null);
+  useEffect(() => {
+    // Without the map the question cannot be answered here; what it asks still stands above.
+    import("./MapPart.tsx").then(({ MapPart }) => setFetched(() => MapPart), () => undefined);
+  }, []);
+  return Fetched ? <Fetched {...props} /> : null;
+};
+
+const isInMap = (item: Item): boolean => item.kind === "line" || item.kind === "mark";
+
 /** The part of the card that takes the answer, by kind. */
 const Part = (props: AskedPart<Item>) => {
   const { item, ...rest } = props;
@@ -60,9 +74,7 @@ const Part = (props: AskedPart<Item>) => {
   if (item.kind === "name") return <AskedName {...rest} item={item} />;
   if (item.kind === "tray") return <AskedTray {...rest} item={item} />;
   if (item.kind === "count") return <AskedCount {...rest} item={item} />;
-  if (item.kind === "mark") return <AskedMark {...rest} item={item} />;
   if (item.kind === "chain") return <AskedChain {...rest} item={item} />;
-  if (item.kind === "line") return <AskedLine {...rest} item={item} />;
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };
 
@@ -73,14 +85,15 @@ const DrawnPicture = ({ item, words }: Pick<AskedProps, "item" | "words">) => {
 };
 
 /** The question as it is asked: case, givens, and the part that takes the answer. */
-export const Asked = ({ item, words, problems, trouble, built, onAnswer }: AskedProps) => {
+export const Asked = ({ item, words, problems, trouble, built, mapPart = FetchedMap, onAnswer }: AskedProps) => {
   const id = useId();
+  const Answering = isInMap(item) ? mapPart : Part;
   return (
     <>
       <Stem item={item} />
       {built ?? <DrawnPicture item={item} words={words} />}
       <p className="question" id={`${id}-q`}>{item.question}</p>
-      <Part item={item} words={words} problems={problems} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
+      <Answering item={item} words={words} problems={problems} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
       <div id={`${id}-p`} role="status" className="needs-script">
         {problems.map((problem) => (
           <p className="problem" key={problem.ask}><Glyph id="v-not-recognised" /><span><b>{words.verdicts["not-recognised"]}.</b> {sentenceFor(problem, item, words)} {words.nothingCounted}</span></p>

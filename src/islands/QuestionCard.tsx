@@ -1,9 +1,10 @@
-import type { ReactNode } from "react";
+import type { ComponentType, ReactNode } from "react";
 import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { filled, wordsOf, type Words } from "../facts/words.ts";
 import { Answered } from "./Answered.tsx";
 import { Asked } from "./Asked.tsx";
+import type { AskedPart } from "./asked-part.ts";
 import { useCard } from "./use-card.ts";
 
 export interface Cite {
@@ -22,6 +23,8 @@ export interface CardProps {
   readonly cites: readonly Cite[];
   /** The picture of the first question, as it was built into the page. */
   readonly children?: ReactNode;
+  /** The part that is answered in the map of the knee, where the page brings it. */
+  readonly mapPart?: ComponentType<AskedPart<Item>>;
 }
 
 /** Cautions that stand under a question; C8 is in its figure and C10 in its verdict. */
@@ -45,7 +48,7 @@ const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: 
 );
 
 /** One question: asked, answered, and asked again with other numbers. */
-export const QuestionCard = ({ item: first, place, count, cites, children }: CardProps) => {
+export const QuestionCard = ({ item: first, place, count, cites, children, mapPart }: CardProps) => {
   const { item, graded, problems, isOffline, round, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
   const words = wordsOf(item.language);
   return (
@@ -54,7 +57,7 @@ export const QuestionCard = ({ item: first, place, count, cites, children }: Car
         <span>{item.kind === "sum" && item.asks.length > 1 ? words.kinds.sumTwo : words.kinds[item.kind]}</span>
         {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}
       </p>
-      {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={item.seed} item={item} built={item === first ? children : undefined} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} onAnswer={(response) => void answer(response)} />}
+      {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={item.seed} item={item} built={item === first ? children : undefined} mapPart={mapPart} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} onAnswer={(response) => void answer(response)} />}
       {graded ? (
         <div className="btns">
           <button type="button" className="main" onClick={() => void askAnother()}>{words.card.another}</button>

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { cautionText } from "../../src/facts/cautions.ts";
 import { draw, families as bank } from "../../src/bank/index.ts";
@@ -5,6 +6,15 @@ import { LEDGER } from "../../src/facts/ledger.ts";
 import { exists, fileAt, gzipBytes, pageAt, pages, textIn } from "../support/site.ts";
 
 const listed = new Set(bank.map(({ id }) => id));
+/** Which file of src/figures/pictures draws the questions of a family, as the registry has it. */
+const registry = new Map([...readFileSync(new URL("../../src/figures/picture-of-item.ts", import.meta.url), "utf8").matchAll(/^ {2}"?([\w-]+)"?: async .*?pictures\/([\w-]+)\.ts/gm)].map(([, family = "", file = ""]) => [family, file]));
+const pictureFile = (family: string): string => {
+  const { kind, givens } = draw(family, 1);
+  if (kind === "line" || kind === "mark") return "knee";
+  if (family === "zone-angle") return "zone";
+  return registry.get(family) ?? (givens.some(({ key }) => key === "junctionToBundleMm") ? "line" : "");
+};
+const pictureFiles = new Set([...registry.values(), "knee", "zone", "line"]);
 const familyOf = (ask: string): string => /data-family="([^"]+)"/.exec(ask)?.[1] ?? "";
 const hasQuestions = (html: string): boolean => html.includes("astro-island");
 
@@ -89,7 +99,14 @@ describe("script", () => {
       const families = new Set([...html.matchAll(/data-family="([^"]+)"/g)].map((match) => match[1] ?? ""));
       const seen = new Set<string>();
       // A family is fetched when a question of it is worked on; those of other pages never are.
-      const isOfAnotherPage = (file: string): boolean => listed.has(file.split(".")[0] ?? "") && !families.has(file.split(".")[0] ?? "");
+      // So is a picture, and the map of the knee.
+      const own = new Set([...families].map(pictureFile));
+      const isOfAnotherPage = (file: string): boolean => {
+        const [name = ""] = file.split(".");
+        if (name === "MapPart") return !own.has("knee");
+        if (families.has(name) || own.has(name)) return false;
+        return listed.has(name) || pictureFiles.has(name);
+      };
       const visit = (address: string): void => {
         if (seen.has(address)) return;
         seen.add(address);
