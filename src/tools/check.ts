@@ -67,7 +67,9 @@ const main = async (words: readonly string[]): Promise<void> => {
     draws: only === undefined ? FEW_DRAWS : MANY_DRAWS,
   });
   if (words.includes("--hold")) hold(course, existsSync(join(folder, "ledger")) ? folder : engineFolder);
-  const problems = checkCourse(course);
+  const own = course.families.find(({ id }) => id === only)?.source?.file;
+  if (only !== undefined && own === undefined) throw new Error(`No family is called "${only}"`);
+  const problems = checkCourse(course).filter(({ file }) => own === undefined || file === own);
   console.log(printed(problems, course, words.includes("--notes") || only !== undefined));
   process.exitCode = problems.some(({ level }) => level === "problem") ? 1 : 0;
 };

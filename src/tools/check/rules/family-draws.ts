@@ -69,8 +69,18 @@ const meetingFaults = (drawn: readonly Seen[]): readonly FamilyFault[] => {
   }).filter(({ level }) => level === "problem" || drawn.length > LEAST_FOR_NOTES);
 };
 
-/** Below this number of draws a rare meeting says nothing. */
+/** Below this number of draws a rare meeting says nothing, and a frequent one is looked at again in as many. */
 const LEAST_FOR_NOTES = 100;
+const SECOND_LOOK = 200;
+
+const seedsTo = (count: number): readonly number[] => Array.from({ length: count }, (_, seed) => seed);
+
+/** Where few draws look suspicious, more are drawn: what happens by chance in six draws does not happen in two hundred. */
+const surelyMeeting = (family: Family, drawn: readonly Drawn[]): readonly FamilyFault[] => {
+  const look = (draws: readonly Drawn[]): readonly FamilyFault[] => meetingFaults(draws.map((each) => answered(family, each)));
+  const faults = look(drawn);
+  return faults.length === 0 || drawn.length > SECOND_LOOK ? faults : look(seedsTo(SECOND_LOOK).map((seed) => drawnFrom(family, seed))).filter(({ level }) => level === "problem");
+};
 
 /** A given may be shown in another unit of the same dimension; counts and ratios have no unit in the ledger. */
 const isSameKind = (unit: UnitId, ledgerUnit: string): boolean =>
@@ -126,12 +136,12 @@ const holeFaults = (family: Family, seeds: readonly number[]): readonly FamilyFa
 };
 
 const faultsOf = (family: Family, course: Course): readonly FamilyFault[] => {
-  const seeds = Array.from({ length: course.draws }, (_, seed) => seed);
+  const seeds = seedsTo(course.draws);
   try {
     const drawn = seeds.map((seed) => drawnFrom(family, seed));
     const values = [...givenFaults(family, drawn, course), ...answerFaults(family, drawn)];
     if (values.length > 0) return values;
-    const faults = meetingFaults(drawn.map((each) => answered(family, each)));
+    const faults = surelyMeeting(family, drawn);
     return faults.some(({ level }) => level !== "note") ? faults : [...faults, ...holeFaults(family, seeds)];
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
