@@ -23,7 +23,7 @@ export const breakEven: SumFamily = {
   id: "break-even",
   code: "13f",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-cost"],

@@ -33,7 +33,7 @@ export const drill: OrderFamily = {
   id: "drill",
   code: "13c",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m13-drill"],

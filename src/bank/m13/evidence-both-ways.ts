@@ -16,7 +16,7 @@ const DEVICES: Readonly<Record<string, { readonly name: string; readonly single:
 const CLAIMS: Readonly<Record<string, { readonly told: (isSingleLighter: boolean) => string; readonly judgement: Judgement }>> = {
   "kit-by-one": { told: () => "“So we know what our needle kit weighs beside a reused scope: read it off there.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
   "kit-by-mean": { told: () => "“Take the mean of all such devices, and you have our needle kit.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
-  always: { told: () => "“Reuse always weighs less; everybody knows that.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
+  always: { told: (lighter) => `“${lighter ? "Single use" : "Reuse"} always weighs less, whatever the device; everybody knows that.”`, judgement: { picks: "nothing-here", reasons: ["both-ways"] } },
   "that-device": { told: (lighter) => `“In that study, for that device, ${lighter ? "single use" : "reuse"} weighed less.”`, judgement: { picks: "holds-there", reasons: ["as-measured"] } },
   turned: { told: (lighter) => `“In that study, for that device, ${lighter ? "reuse" : "single use"} weighed less.”`, judgement: { picks: "contradicts", reasons: ["as-measured"] } },
 };
@@ -54,7 +54,7 @@ const words: JudgeFamily["words"][Language] = {
   slips: {
     "carried-over": { name: "carried over to another device", because: () => ["For cystoscopes single use weighed less, for gastroscopes reuse did. From another device nothing follows for ours."] },
     "denied-altogether": { name: "denied where it holds", because: () => ["A sentence that stays with the device that was measured may be taken at its word. Look whether it reads the two numbers rightly."] },
-    "read-the-wrong-way": { name: "numbers read the wrong way round", because: (say) => [`${study(say)} Compare the sentence with these two numbers before anything else.`] },
+    "read-the-wrong-way": { name: "sentence not set beside the numbers", because: (say) => [`${study(say)} Set the sentence beside these two numbers before anything else: is it about them, and does it say what they say?`] },
   },
   working: (say) => ["Is the sentence about the device that was measured? Then compare it with the numbers.", "Is it about another device, or about all? Results go both ways, and none is about a needle kit.", `Here: ${decided(say).toLowerCase()}.`],
   right: (say) => [`${decided(say)}. A number belongs to the thing that was measured.`],
@@ -69,7 +69,7 @@ export const evidenceBothWays: JudgeFamily = {
   id: "evidence-both-ways",
   code: "13i",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-cost"],

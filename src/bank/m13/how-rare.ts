@@ -20,7 +20,7 @@ export const howRare: RangeFamily = {
   id: "how-rare",
   code: "13g",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-rare"],
@@ -50,7 +50,7 @@ export const howRare: RangeFamily = {
     en: {
       title: "How rare is rare?",
       stems: [
-        (say) => [`“In all my years nothing was ever left behind,” says somebody in ${say.about("unit")} at ${say.about("hospital")}. The published rate is for operations of all kinds, not for arthroscopy, and not for children.`],
+        (say) => [`“In all my years nothing was ever left behind,” says somebody at ${say.about("hospital")}. The operations are those of ${say.about("unit")}. The published rate is for operations of all kinds, not for arthroscopy, and not for children.`],
         (say) => [`You want to know what ${say.about("unit")} at ${say.about("hospital")} could expect if its operations were like operations of all kinds. No rate for arthroscopy of children was found.`],
         (say) => [`A rate means little until it is turned into years. Take ${say.about("unit")} at ${say.about("hospital")}, and the published rate for operations of all kinds.`],
       ],

@@ -91,7 +91,7 @@ export const implantTrace: CountFamily = {
   id: "implant-trace",
   code: "13j",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-reconcile"],

@@ -1,4 +1,5 @@
 import type { Givens } from "../../engine/question/family-head.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { carbon } from "../../facts/carbon.ts";
@@ -15,7 +16,7 @@ const INFECTIOUS_FACTOR = { key: "infectiousPerTonneKg", unit: "kg", least: 100,
 const of = (givens: Givens, key: string): number => givens[key] as number;
 const burned = (givens: Givens, light: number, infectious: number): number => (of(givens, "clinicalKg") * light + of(givens, "infectiousKg") * infectious) / KG_PER_T;
 const total = (givens: Givens): number => burned(givens, of(givens, "clinicalPerTonneKg"), of(givens, "infectiousPerTonneKg"));
-const answer = (say: Say): string => say.number((say.answer as Readonly<Record<string, number>>)["carbonKg"] ?? 0, 2);
+const answer = (say: Say): string => asAsked((say.answer as Readonly<Record<string, number>>)["carbonKg"] ?? 0, "0.01", "nearest");
 const piece = (say: Say, mass: string, factor: string): string => say.number((say.value(mass) * say.value(factor)) / KG_PER_T, 3);
 
 /** 13e: what burning two kinds of waste weighs in carbon. */
@@ -24,7 +25,7 @@ export const massCarbon: SumFamily = {
   id: "mass-carbon",
   code: "13e",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-cost"],

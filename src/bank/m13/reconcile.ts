@@ -1,20 +1,22 @@
+import type { LocalCount, LocalList } from "../../engine/kit/local-list.ts";
 import { type ClassCount, reconcileByClass } from "../../engine/kit/reconcile-by-class.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { CountFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { childOf, drawPlace, signed } from "./count-words.ts";
 
 const CLASSES = ["swabs", "needles", "blades", "tips"] as const;
 type ClassId = (typeof CLASSES)[number];
 const NAMES: Readonly<Record<ClassId, string>> = { swabs: "Swabs", needles: "Needles", blades: "Blades", tips: "Instrument tips" };
 
-/** What is usually opened and added, by class: swabs come in fives, needles in pairs. */
-const USUAL: Readonly<Record<ClassId, { readonly opening: readonly number[]; readonly added: readonly number[]; readonly most: number }>> = {
-  swabs: { opening: [5, 10, 15], added: [0, 5, 10], most: 5 },
-  needles: { opening: [2, 4, 6, 8], added: [0, 2, 4], most: 2 },
-  blades: { opening: [1, 2, 3], added: [0, 1], most: 1 },
-  tips: { opening: [4, 5, 6, 7], added: [0, 1], most: 1 },
+/** What is usually opened and added at other hospitals: swabs come in fives, needles in pairs. */
+const USUAL: Readonly<Record<ClassId, LocalCount>> = {
+  swabs: { comesIn: 5, opened: [5, 15], added: [0, 10], handedOffAtMost: 5 },
+  needles: { comesIn: 2, opened: [2, 8], added: [0, 4], handedOffAtMost: 2 },
+  blades: { comesIn: 1, opened: [1, 3], added: [0, 1], handedOffAtMost: 1 },
+  tips: { comesIn: 1, opened: [4, 7], added: [0, 1], handedOffAtMost: 1 },
 };
 
 const asText = ({ opening, added, handedOff, present, notWhole }: ClassCount): string => [opening, added, handedOff, present, notWhole].join("|");
@@ -44,18 +46,22 @@ const DIFFERENCES: readonly Readonly<Partial<Record<ClassId | "broken", number>>
   { swabs: 1 },
 ];
 
-const drawClass = (chance: Chance, id: ClassId, change: { readonly difference: number; readonly broken: number }): ClassCount => {
-  const { opening, added, most } = USUAL[id];
-  const counts = { opening: chance.pick(opening), added: chance.pick(added) };
+const some = (chance: Chance, [least, greatest]: LocalCount["opened"], step: number): number => chance.onGrid({ least, greatest, step });
+
+const drawClass = (chance: Chance, { comesIn, opened, added, handedOffAtMost }: LocalCount, change: { readonly difference: number; readonly broken: number }): ClassCount => {
+  const counts = { opening: some(chance, opened, comesIn), added: some(chance, added, comesIn) };
   const whole = counts.opening + counts.added;
-  const handedOff = Math.min(chance.below(most + 1), whole - 1);
+  const handedOff = Math.min(chance.below(handedOffAtMost + 1), whole - 1);
   return { ...counts, handedOff, present: Math.max(0, whole - handedOff + change.difference), notWhole: change.broken };
 };
 
-const drawn = (chance: Chance): Draw => {
+/** A closing count: at our own hospital with what its list says is opened and added there. */
+const drawn = (chance: Chance, list: LocalList): Draw => {
+  const place = drawPlace(chance);
+  const usual = (id: ClassId): LocalCount => (place["hospital"] === list.hospital ? (list.counts[id] ?? USUAL[id]) : USUAL[id]);
   const { broken = 0, ...differences } = chance.pick(DIFFERENCES);
-  const classes = CLASSES.map((id) => [id, asText(drawClass(chance, id, { difference: differences[id] ?? 0, broken: id === "tips" ? broken : 0 }))]);
-  return { givens: {}, about: { ...drawPlace(chance), ...Object.fromEntries(classes) } };
+  const classes = CLASSES.map((id) => [id, asText(drawClass(chance, usual(id), { difference: differences[id] ?? 0, broken: id === "tips" ? broken : 0 }))]);
+  return { givens: {}, about: { ...place, ...Object.fromEntries(classes) }, local: list.hash };
 };
 
 /** What is missing or too much in each class; a thing that is not whole is missing, for a part of it lies somewhere. */
@@ -109,7 +115,7 @@ export const reconcile: CountFamily = {
   id: "reconcile",
   code: "13a",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m13-reconcile"],
@@ -118,7 +124,7 @@ export const reconcile: CountFamily = {
   cautions: ["C2", "C5"],
   givens: [],
   classes: CLASSES,
-  draw: drawn,
+  draw: (chance, local = LOCAL_LIST) => drawn(chance, local),
   truth: truthIn,
   slips: [
     { id: "match-called", gives: (draw) => matchCalled(draw) },

@@ -12,13 +12,16 @@ interface Field {
   readonly half?: (digit: number) => string;
 }
 
+const LEFT_DIGIT = 2;
+const RIGHT_DIGIT = 1;
+
 const FIELDS: Readonly<Record<string, Field>> = {
   lot: { name: "Lot of each implant", filled: (digit) => `K4${digit}7, two labels kept`, none: "no implant used", half: () => "see packet" },
   count: { name: "Count at closure", filled: () => "agrees, two signatures", half: () => "agrees" },
   cuff: { name: "Cuff up and down", filled: (digit) => `up 09:1${digit}, down 09:5${digit}`, none: "not used", half: (digit) => `up 09:1${digit}, down` },
   images: { name: "Consent to images", filled: () => "given, signed before the case", none: "no images taken", half: () => "see folder" },
-  side: { name: "Side operated on", filled: (digit) => (digit % 2 === 0 ? "left" : "right") },
-  drains: { name: "Drains", filled: () => "one, out on day 1", none: "none" },
+  "operated-side": { name: "Side operated on", filled: (digit) => (digit === LEFT_DIGIT ? "left" : "right") },
+  drains: { name: "Drains", filled: () => "one, still in place", none: "none" },
   specimen: { name: "Specimens", filled: () => "one, sent at 10:05", none: "none", half: () => "sent" },
   events: { name: "Complications", filled: () => "blood in the joint, emptied", none: "none" },
   local: { name: "Local anaesthetic: what, how much, where", filled: (digit) => `bupivacaine 0.25 per cent, 1${digit}\u2009mL, portals`, none: "none given", half: (digit) => `1${digit}\u2009mL, portals` },
@@ -40,8 +43,11 @@ const statesOf = (id: string, isFaulty: boolean): readonly State[] => {
 const drawn = (chance: Chance): Draw => {
   const ids = chance.shuffled(IDS).slice(0, 7);
   const faulty = 1 + chance.below(3);
-  const fields = ids.map((id, index) => [id, `${chance.pick(statesOf(id, index < faulty))}:${1 + chance.below(8)}`]);
-  return { givens: {}, about: { ...drawPlace(chance), ...Object.fromEntries(fields) }, shown: chance.shuffled(ids) };
+  const place = drawPlace(chance);
+  // The side that is written down is the side of the case; only a blank is a fault here.
+  const ownSide = place["side"] === "left" ? LEFT_DIGIT : RIGHT_DIGIT;
+  const fields = ids.map((id, index) => [id, `${chance.pick(statesOf(id, index < faulty))}:${id === "operated-side" ? ownSide : 1 + chance.below(8)}`]);
+  return { givens: {}, about: { ...place, ...Object.fromEntries(fields) }, shown: chance.shuffled(ids) };
 };
 
 const missing = (draw: Draw, states: readonly State[]): readonly string[] | null => {
@@ -63,7 +69,7 @@ export const record: TrayFamily = {
   id: "record",
   code: "13h",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m13-record"],

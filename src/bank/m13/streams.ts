@@ -1,10 +1,12 @@
+import { type LocalList, STREAMS, type Stream } from "../../engine/kit/local-list.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { NameFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
+import type { Chance } from "../../engine/random/chance.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { childOf, drawPlace } from "./count-words.ts";
 
-const OPTIONS = ["sharps", "clinical", "electronics", "recycle", "keep", "reprocess"] as const;
-type Stream = (typeof OPTIONS)[number];
+const OPTIONS = STREAMS;
 
 /** Twelve things and where they go on most sheets; what a hospital does otherwise stands in its sheet. */
 const USUAL: Readonly<Record<string, Stream>> = {
@@ -24,7 +26,7 @@ const USUAL: Readonly<Record<string, Stream>> = {
 const ITEMS = Object.keys(USUAL);
 const SHARP: readonly string[] = ["needle", "blade", "stylet"];
 
-/** Local sheets: each states the things for which hospitals differ. */
+/** Sheets of other hospitals: each states the things for which hospitals differ. */
 const SHEETS: Readonly<Record<string, Readonly<Record<string, Stream>>>> = {
   "all-sorted": { wrap: "recycle", "saline-bag": "recycle", tubing: "clinical", scope: "electronics" },
   "no-bags": { wrap: "recycle", "saline-bag": "clinical", tubing: "clinical", scope: "electronics" },
@@ -36,7 +38,16 @@ const SHEETS: Readonly<Record<string, Readonly<Record<string, Stream>>>> = {
   "scope-kept-burned": { wrap: "clinical", "saline-bag": "clinical", tubing: "clinical", scope: "keep" },
 };
 
-const truthIn = ({ about }: Pick<Draw, "about">): Readonly<Record<string, Stream>> => ({ ...USUAL, ...SHEETS[about["sheet"] ?? ""] });
+const streamNamed = (word: string | undefined): Stream => STREAMS.find((one) => one === word) ?? "clinical";
+const truthIn = ({ about }: Pick<Draw, "about">): Readonly<Record<string, Stream>> => Object.fromEntries(ITEMS.map((item) => [item, streamNamed(about[item])]));
+
+/** Where everything goes at the hospital of the draw: by our own list there, by an invented sheet elsewhere. The question carries the whole map. */
+const drawn = (chance: Chance, list: LocalList): Draw => {
+  const place = drawPlace(chance);
+  const sheet = SHEETS[chance.pick(Object.keys(SHEETS))];
+  const map = place["hospital"] === list.hospital ? list.waste : sheet;
+  return { givens: {}, about: { ...place, ...USUAL, ...map }, local: list.hash };
+};
 
 const STREAM_WORDS: Readonly<Record<Stream, string>> = {
   sharps: "the sharps box",
@@ -48,9 +59,8 @@ const STREAM_WORDS: Readonly<Record<Stream, string>> = {
 };
 
 const localLines = (say: Say): string => {
-  const local = SHEETS[say.about("sheet")] ?? {};
-  const of = (item: string): string => STREAM_WORDS[local[item] ?? (USUAL[item] as Stream)];
-  return `The sheet at ${say.about("hospital")} says: clean paper wrap to ${of("wrap")}; emptied saline bags to ${of("saline-bag")}; tubing with only saline in it to ${of("tubing")}; a used scope of the single-use kit to ${of("scope")}${local["scope"] === "keep" ? ", for the maker to take back" : ""}; anything with a battery to the box for electronics, never to the sharps box; labels of what was implanted are kept for the record.`;
+  const of = (item: string): string => STREAM_WORDS[streamNamed(say.about(item))];
+  return `The sheet at ${say.about("hospital")} says: clean paper wrap to ${of("wrap")}; emptied saline bags to ${of("saline-bag")}; tubing with only saline in it to ${of("tubing")}; a used scope of the single-use kit to ${of("scope")}${say.about("scope") === "keep" ? ", for the maker to take back" : ""}; anything with a battery to the box for electronics, never to the sharps box; labels of what was implanted are kept for the record.`;
 };
 
 /** Sorting as a hospital without an own sheet would: every local difference missed. */
@@ -66,7 +76,7 @@ export const streams: NameFamily = {
   id: "streams",
   code: "13d",
   module: "M13",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m13-waste"],
@@ -75,7 +85,7 @@ export const streams: NameFamily = {
   cautions: ["C2", "C7"],
   givens: [],
   attributes: ITEMS.map((id) => ({ id, options: OPTIONS })),
-  draw: (chance) => ({ givens: {}, about: { ...drawPlace(chance), sheet: chance.pick(Object.keys(SHEETS)) } }),
+  draw: (chance, local = LOCAL_LIST) => drawn(chance, local),
   truth: truthIn,
   isUnsafe: (_, picks) => picks["scope"] === "reprocess" || picks["battery"] === "sharps" || SHARP.some((item) => picks[item] !== undefined && picks[item] !== "" && picks[item] !== "sharps"),
   slips: [

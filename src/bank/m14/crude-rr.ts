@@ -1,5 +1,6 @@
 import { riskMeasures } from "../../engine/evidence/risk-measures.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
@@ -50,8 +51,8 @@ const relative = (givens: Givens): Solution => {
 };
 
 const share = (say: Say, events: string, total: string): string => say.number((PER_CENT * say.value(events)) / say.value(total), 2);
-const ratio = (say: Say): string => say.number(answerOf(say, "ratioTimes"), 2);
-const difference = (say: Say): string => say.number(answerOf(say, "differencePoints"), 1);
+const ratio = (say: Say): string => asAsked(answerOf(say, "ratioTimes"), "0.01", "nearest");
+const difference = (say: Say): string => asAsked(answerOf(say, "differencePoints"), "0.1", "nearest");
 const oneIn = (say: Say): string => say.number(Math.ceil(answerOf(say, "oneInPieces")), 0);
 const first = (say: Say): string => say.about("first");
 const GROUPS = [["removal of the tissue", "repair"], ["the older technique", "the newer one"], ["late operation", "early operation"], ["no brace", "brace"]] as const;
@@ -62,7 +63,7 @@ export const crudeRr: SumFamily = {
   id: "crude-rr",
   code: "14f",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-rates"],
@@ -105,11 +106,11 @@ export const crudeRr: SumFamily = {
       says: SUM_SAYS,
       slips: {
         "arms-exchanged": { name: "groups exchanged", because: (say) => [`The question sets ${first(say)} against ${say.about("other")}. Exchanged, a harm reads as a gain.`] },
-        "rounded-down": { name: "rounded down", because: (say) => [`${say.number(answerOf(say, "oneInPieces"), 1)} patients are needed; rounded down it promises more than was counted.`] },
+        "rounded-down": { name: "rounded down", because: (say) => [`The sum gives ${say.number(answerOf(say, "oneInPieces"), 2)} patients; rounded down it promises more than was counted.`] },
         "odds-for-risk": { name: "odds ratio for risk ratio", because: (say) => [`You divided events by those without. The risk is events over all, and its ratio is ${ratio(say)}.`] },
         "relative-for-absolute": { name: "relative for absolute", because: (say) => [`That is how much larger one is than the other. The difference is in points of per cent: ${difference(say)}.`] },
       },
-      working: (say) => [`Risks: ${share(say, "eventsPieces", "totalPieces")} and ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${difference(say)} points`, `One in: 100 ÷ difference = ${say.number(answerOf(say, "oneInPieces"), 1)}, up to ${oneIn(say)}`],
+      working: (say) => [`Risks: ${share(say, "eventsPieces", "totalPieces")} and ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${difference(say)} points`, `One in: 100 ÷ difference = ${say.number(answerOf(say, "oneInPieces"), 2)}, up to ${oneIn(say)}`],
       right: (say) => [`${ratio(say)} times, ${difference(say)} points, one in ${oneIn(say)}. Groups that were not adjusted may differ in more than the treatment.`],
       off: (say) => [`First both risks, events over all in each group; then ratio, difference, and one over the difference, up to ${oneIn(say)}.`],
       inverse: () => [],

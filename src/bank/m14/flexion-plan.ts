@@ -66,7 +66,7 @@ export const flexionPlan: NameFamily = {
   id: "flexion-plan",
   code: "14c",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-dates"],

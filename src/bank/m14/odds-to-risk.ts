@@ -1,6 +1,7 @@
 import { oddsOfShare } from "../../engine/evidence/odds-of-share.ts";
 import { postTestShare } from "../../engine/evidence/post-test-share.ts";
 import type { Givens } from "../../engine/question/family-head.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { answerOf, drawCase, given, SUM_SAYS } from "./later-words.ts";
@@ -21,7 +22,7 @@ export const oddsToRisk: SumFamily = {
   id: "odds-to-risk",
   code: "14e",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-rates"],
@@ -50,7 +51,7 @@ export const oddsToRisk: SumFamily = {
       asks: { riskPercent: "Risk with it" },
       says: SUM_SAYS,
       slips: {
-        "ratio-times-risk": { name: "odds ratio times risk", because: (say) => [`An odds ratio multiplies odds. Multiplied with a risk it says too much, ${say.number(say.value("oddsRatioTimes") * say.value("baseRiskPercent"))} for ${answer(say)} per cent, and the more so the larger the risk.`] },
+        "ratio-times-risk": { name: "odds ratio times risk", because: (say) => [`An odds ratio multiplies odds. Multiplied with a risk it says too much, ${asAsked(say.value("oddsRatioTimes") * say.value("baseRiskPercent"), "0.1", "nearest")} for ${answer(say)} per cent, and the more so the larger the risk.`] },
         "odds-as-risk": { name: "odds read as a risk", because: () => ["You stopped at the odds. A risk is odds over one plus odds, and always smaller."] },
         "ratio-turned": { name: "ratio turned over", because: (say) => [`A ratio of ${say.bare("oddsRatioTimes")} makes it more frequent with than without. You went the other way.`] },
       },

@@ -72,7 +72,7 @@ const drawLines = (chance: Chance, wrong: readonly Line[]): Readonly<Record<Line
   const isWrong = (line: Line): boolean => wrong.includes(line);
   const low = 3 + chance.below(10);
   const high = low + 6 + chance.below(12);
-  const centre = isWrong("interval") ? high + 1 + chance.below(5) : low + 2 + chance.below(high - low - 3);
+  const centre = isWrong("interval") ? high + 1 + chance.below(5) : low + 2 + chance.below(Math.max(1, Math.floor((high - low) / 2) - 2));
   const least = 6 + chance.below(4);
   const mean = isWrong("spread") ? 19 + chance.below(3) : 11 + chance.below(4);
   return {
@@ -127,7 +127,7 @@ export const printFault: TrayFamily = {
   id: "print-fault",
   code: "14k",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m14-fault"],

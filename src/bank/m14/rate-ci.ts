@@ -18,7 +18,7 @@ const SERIES = [
   { entry: "repair-failed.review@1", source: "tagliero-2020", told: "A review of adolescents counted repairs that failed." },
   { entry: "repair-failed.long@1", source: "nepple-2012", told: "A review of all ages counted failures after five years and more." },
 ] as const;
-const OWN = "A unit looked through its own years, and counted what it had sworn not to forget.";
+const OWN = "A unit looked through its own years and counted one kind of event.";
 
 const shareOf = (givens: Givens): number => given(givens, "eventsPieces") / given(givens, "totalPieces");
 const ends = (events: number, total: number): Solution => {
@@ -57,7 +57,7 @@ export const rateCi: SumFamily = {
   id: "rate-ci",
   code: "14d",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m14-rates"],
@@ -92,7 +92,7 @@ export const rateCi: SumFamily = {
       slips: {
         "normal-interval": { name: "plus and minus around the rate", because: (say) => [error(say) <= -0.05 ? `Rate less 1.96 standard errors is ${say.number(error(say), 1)} per cent, and no rate lies below zero. Wilson’s interval never leaves the scale.` : "Plus and minus 1.96 standard errors is even on both sides. A counted rate is not: away from one half the longer side points to the middle."] },
         "one-error": { name: "one standard error", because: () => ["One standard error on both sides holds the truth about two times in three. For 95 per cent it takes nearly two, and Wilson’s form."] },
-        "healed-for-failed": { name: "the others counted", because: (say) => [`${say.bare("eventsPieces")} were counted; you reckoned with the ${say.value("totalPieces") - say.value("eventsPieces")} others.`] },
+        "healed-for-failed": { name: "the others counted", because: (say) => [`${say.bare("eventsPieces")} of them ${say.value("eventsPieces") === 1 ? "was" : "were"} counted; you reckoned with the ${say.value("totalPieces") - say.value("eventsPieces")} others.`] },
       },
       working: (say) => [`Rate: 100 × ${say.bare("eventsPieces")} ÷ ${say.bare("totalPieces")} = ${printed(say, "percent")} per cent`, "Wilson 1927: centre (p + z²/2n) ÷ (1 + z²/n), half width z√(p(1−p)/n + z²/4n²) ÷ (1 + z²/n), z = 1.96", `From ${printed(say, "lowPercent")} to ${printed(say, "highPercent")} per cent`],
       right: (say) => [`${printed(say, "percent")} per cent, between ${printed(say, "lowPercent")} and ${printed(say, "highPercent")}. The interval says how much the count can carry.`],

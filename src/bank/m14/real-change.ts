@@ -1,6 +1,7 @@
 import { detectableChange } from "../../engine/evidence/detectable-change.ts";
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { scoreFact } from "../../facts/score.ts";
@@ -39,7 +40,7 @@ const onlyImportant = ({ givens }: Draw): Solution | null =>
 const KEYS = ["semPoints", "patientsPieces", "beforePoints", "importantPoints", "acceptablePoints"];
 const of = (say: Say): Givens => Object.fromEntries(KEYS.map((key) => [key, say.value(key)]));
 const detectable = (say: Say): string => say.number(sdc(of(say)));
-const after = (say: Say): string => say.number(answerOf(say, "leastAfterPoints"));
+const after = (say: Say): string => asAsked(answerOf(say, "leastAfterPoints"), "0.1", "up");
 const isEmpty = (say: Say): boolean => "says" in say.answer;
 const whose = (say: Say): string => (isGroup(of(say)) ? `the mean of ${say.bare("patientsPieces")} children` : "one child");
 const reached = (say: Say): string => say.number(leastAfter(of(say), sdc(of(say))));
@@ -50,7 +51,7 @@ export const realChange: SumFamily = {
   id: "real-change",
   code: "14g",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m14-score"],

@@ -62,7 +62,7 @@ export const redFlag: NameFamily = {
   id: "red-flag",
   code: "14j",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m14-red-flag"],

@@ -20,7 +20,7 @@ export const score100: SumFamily = {
   id: "score-100",
   code: "14h",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-score"],
@@ -45,7 +45,7 @@ export const score100: SumFamily = {
       title: "On a scale from 0 to 100",
       stems: [
         (say) => [`${childOf(say)}, has filled in a knee score. Every item gives at least one point, so even the worst sheet does not add up to nothing.`],
-        (say) => [`At ${say.about("hospital")} two scores shall be compared, so both are put on the same scale. This is the sheet of ${childOf(say)}.`],
+        (say) => [`At ${say.about("hospital")} two scores are to be compared, so both are put on the same scale. This is the sheet of ${childOf(say)}.`],
         (say) => [`A raw sum stands on the sheet of ${childOf(say)}. To mean anything beside other sheets it has to run from 0 for the worst to 100 for the best.`],
       ],
       question: "What is the score from 0 to 100, to the nearest tenth? High is good in this instrument.",

@@ -16,7 +16,7 @@ export const sideToSide: SumFamily = {
   id: "side-to-side",
   code: "14l",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-load"],

@@ -25,7 +25,7 @@ export const stepLoad: SumFamily = {
   id: "step-load",
   code: "14b",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m14-load"],
@@ -65,7 +65,7 @@ export const stepLoad: SumFamily = {
       asks: { sharePercent: "Adult rule as a share", limitKg: "Allowed for this child" },
       says: { none: "No load on this leg", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "adult-kilograms": { name: "adult kilograms accepted", because: (say) => [`For ${say.of("weightKg")} of child, ${say.of("adultRuleKg")} are ${share(say)} per cent of the weight${answerOf(say, "sharePercent") > 70 ? ", nearly full weight" : ""}. The children’s sheet stops at ${say.bare("allowedPercent")}.`] },
+        "adult-kilograms": { name: "adult kilograms accepted", because: (say) => [`For ${say.of("weightKg")} of child, ${say.of("adultRuleKg")} are ${share(say)} per cent of the weight${answerOf(say, "sharePercent") > 70 ? ", nearly full weight" : ""}. The children’s sheet stops at ${say.bare("allowedPercent")} per cent.`] },
         "kilograms-as-per-cent": { name: "kilograms read as per cent", because: (say) => [`${say.bare("adultRuleKg")} kilograms are not ${say.bare("adultRuleKg")} per cent. For a child of ${say.of("weightKg")} they are ${share(say)}, ${answerOf(say, "sharePercent") > 70 ? "nearly full weight" : "a much larger share"}.`] },
         "turned-over": { name: "division turned over", because: (say) => [`This is how often the rule goes into the child. The share is the rule over the weight: ${say.bare("adultRuleKg")} ÷ ${say.bare("weightKg")}.`] },
         "share-of-the-rule": { name: "share taken of the adult rule", because: (say) => [`The share is one of this child’s weight, not of the adult rule: ${say.bare("allowedPercent")} per cent of ${say.of("weightKg")}.`] },

@@ -53,7 +53,7 @@ export const visitDates: SumFamily = {
   id: "visit-dates",
   code: "14a",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m14-dates"],
@@ -81,7 +81,7 @@ export const visitDates: SumFamily = {
     en: {
       title: "The date of the next visit",
       stems: [
-        (say) => [`${childOf(say)}, was operated on on ${startOf(say)}. The plan of the hospital counts in weeks, the calendar in days.`],
+        (say) => [`The operation of ${childOf(say)}, was on ${startOf(say)}. The plan of the hospital counts in weeks, the calendar in days.`],
         (say) => [`At ${say.about("hospital")} the visits are booked before the family goes home. The operation of ${childOf(say)}, was on ${startOf(say)}.`],
         (say) => [`The mother of ${say.about("child")} wants to know the date, not the number of weeks. The knee was repaired on ${startOf(say)}.`],
       ],
@@ -94,7 +94,7 @@ export const visitDates: SumFamily = {
         "first-day-counted": { name: "the first day counted", because: () => ["The day of the operation is day 0. One week later is the same day of the week."] },
         "a-week-too-many": { name: "a week too many", because: () => ["The first week ends seven days after the operation. Whoever calls the day of the operation week 1 arrives a week late."] },
       },
-      working: (say) => [`${say.bare("weeksPieces")} × 7 = ${daysOf(say)} days`, `From ${startOf(say)} to the end of that month: ${left(say)} days; the rest runs through the months that follow`, `${visitOf(say)}, the same day of the week as the operation`],
+      working: (say) => [`${say.bare("weeksPieces")} × 7 = ${daysOf(say)} days`, `From ${startOf(say)} to the end of that month: ${left(say) === 1 ? "1 day" : `${left(say)} days`}; the rest runs through the months that follow`, `${visitOf(say)}, the same day of the week as the operation`],
       right: (say) => [`${visitOf(say)}. Weeks keep the day of the week, months do not.`],
       off: (say) => [`Turn weeks into days, ${daysOf(say)} of them, then walk through the months with their own lengths to ${visitOf(say)}.`],
       inverse: () => [],

@@ -15,7 +15,7 @@ export const zeroEvents: SumFamily = {
   id: "zero-events",
   code: "14i",
   module: "M14",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m14-rates"],
