@@ -1,6 +1,7 @@
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens } from "../../engine/question/family-head.ts";
-import { answerText, given, HOSPITALS, SIDES } from "../m01/common.ts";
+import type { Say } from "../../engine/question/say.ts";
+import { answerText, answerValue, given, HOSPITALS, SIDES, withPlaces } from "../m01/common.ts";
 
 const STATIONS = { key: "stations", unit: "pieces", least: 8, greatest: 12, step: 1 } as const;
 const EACH = { key: "eachS", unit: "s", least: 20, greatest: 90, step: 5 } as const;
@@ -11,6 +12,7 @@ const HUNDRED = 100;
 const round = (givens: Givens): number => given(givens, "stations") * given(givens, "eachS");
 const after = (givens: Givens, minutes: number): number => given(givens, "cuffLeftMin") - minutes;
 const left = { places: 1, unit: "min" } as const;
+const wholeMinutes = (say: Say): string => withPlaces(Math.floor(answerValue(say, "leftMin")), 0, "min");
 
 /** 08c: what the round leaves of the cuff time. */
 export const timeBudget: SumFamily = {
@@ -59,7 +61,7 @@ export const timeBudget: SumFamily = {
         `Round: ${say.bare("stations")} × ${say.bare("eachS")} = ${say.number(say.value("stations") * say.value("eachS"), 0)} s = ${say.number((say.value("stations") * say.value("eachS")) / SECONDS)} min`,
         `${say.bare("cuffLeftMin")} less that: ${answerText(say, "leftMin", left)}, rounded down`,
       ],
-      right: (say) => [`${answerText(say, "leftMin", left)} before rounding down. The round stays whole; if time is short, the plan for the repair is what changes.`],
+      right: (say) => [`${answerText(say, "leftMin", left)}, rounded down to ${wholeMinutes(say)}. The round stays whole; if time is short, the plan for the repair is what changes.`],
       off: () => ["Stations times seconds, by sixty, taken from the minutes left."],
       inverse: (say, { text }) => [`If ${text} were left until the alarm. Here it is ${say.of("cuffLeftMin")}.`],
     },

@@ -1,7 +1,9 @@
 import { cohenKappa } from "../../engine/evidence/cohen-kappa.ts";
-import { withUnit } from "../../engine/quantity/format.ts";
+import { printed, withUnit } from "../../engine/quantity/format.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
+import type { Say } from "../../engine/question/say.ts";
 import { tear } from "../../facts/tear.ts";
 import { answerText, answerValue, given, HOSPITALS, PERCENT } from "../m01/common.ts";
 
@@ -22,6 +24,8 @@ const solved = (givens: Givens): Solution => {
   return { agreedPercent: PERCENT * shares(givens).observed, kappa: cohenKappa([[yes, first], [second, no]]) };
 };
 const withKappa = (givens: Givens, kappa: number): Solution => ({ agreedPercent: PERCENT * shares(givens).observed, kappa });
+
+const kappaText = (say: Say): string => printed(asAsked(answerValue(say, "kappa"), "0.01", "nearest"));
 
 /** 09h: how well two readers agree, beyond chance. */
 export const agreement: SumFamily = {
@@ -72,10 +76,10 @@ export const agreement: SumFamily = {
         return [
           `Agreement: (${say.bare("bothYes")} + ${say.bare("bothNo")}) ÷ all = ${say.number(observed, 3)}`,
           `By chance, from the two readers’ own totals: ${say.number(chance, 3)}`,
-          `Kappa: (${say.number(observed, 3)} − ${say.number(chance, 3)}) ÷ (1 − ${say.number(chance, 3)}) = ${say.number(answerValue(say, "kappa"), 2)} (Cohen 1960)`,
+          `Kappa: (${say.number(observed, 3)} − ${say.number(chance, 3)}) ÷ (1 − ${say.number(chance, 3)}) = ${kappaText(say)} (Cohen 1960)`,
         ];
       },
-      right: (say) => [`${answerText(say, "agreedPercent", { places: 0, unit: "%" })} agreement, kappa ${say.number(answerValue(say, "kappa"), 2)}. For the width of the rim surgeons agreed in ${withUnit(tear(PIN).value.value ?? "", "%")} of readings of adult films: measuring the rim is the least agreed item.`],
+      right: (say) => [`${answerText(say, "agreedPercent", { places: 0, unit: "%" })} agreement, kappa ${kappaText(say)}. For the width of the rim surgeons agreed in ${withUnit(tear(PIN).value.value ?? "", "%")} of readings of adult films: measuring the rim is the least agreed item.`],
       off: () => ["Agreement is the two agreeing cells over all. Chance comes from each reader’s own totals, and kappa is what goes beyond it, over what was left beyond it."],
       inverse: () => [],
       turns: () => ["The same agreement gives a lower kappa where nearly all films show the same answer."],

@@ -1,4 +1,6 @@
+import { withUnit } from "../../engine/quantity/format.ts";
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
+import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
@@ -6,6 +8,7 @@ import { bundleLine } from "../../facts/bundle-line.ts";
 import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, whoseLimit } from "./aimed-line.ts";
 
 const deepest = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("junctionToBundleMm"), -say.value("marginMm")));
+const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["greatestMm"] ?? 0, "0.5", "down"), "mm");
 const sumText = (say: Say, key: string): string => `${say.bare("entryToJunctionMm")} + ${say.bare(key)} − ${say.bare("marginMm")}`;
 const doubled = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("freeEdgeToBundleMm"), -say.value("marginMm")));
 
@@ -69,7 +72,7 @@ export const greatestDepth: SumFamily = {
         "entry-left-out": { name: "entry left out", because: (say) => [`The stop is read from the entry. The ${say.of("entryToJunctionMm")} to the junction belong to the depth.`] },
       },
       working: (say) => ["To the junction, on to the bundle, and back by the margin.", `${sumText(say, "junctionToBundleMm")} = ${deepest(say)} mm; a limit is rounded down.`],
-      right: (say) => [`To the junction, on to the bundle, back by the margin: ${deepest(say)} mm. The width of the meniscus does not come into it.`],
+      right: (say) => [`To the junction, on to the bundle, back by the margin: ${deepest(say)} mm, rounded down to ${setting(say)}. The width of the meniscus does not come into it.`],
       off: () => ["Walk along the needle: to the junction, on to the bundle, then come back by the margin."],
       inverse: (say, { text }) => [`If the bundle lay ${text} behind the junction. In this question it lies ${say.of("junctionToBundleMm")} behind it.`],
     },
