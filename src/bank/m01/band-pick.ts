@@ -2,7 +2,7 @@ import type { NameFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { BAND_READS, BANDS, bandOf, printedBand } from "./bands.ts";
-import { CHILDREN } from "./common.ts";
+import { CHILDREN, counted } from "./common.ts";
 
 const MONTHS = 12;
 /** Ages of the study of one line, in completed years. */
@@ -29,7 +29,7 @@ const bandBelow = (draw: Draw): string | null => {
   return at > 0 ? (BANDS[at - 1] ?? null) : null;
 };
 
-const ageOf = (say: Say): string => `${say.about("years")} years and ${say.about("months")} ${say.about("months") === "1" ? "month" : "months"}`;
+const ageOf = (say: Say): string => (say.about("months") === "0" ? `just ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
 const bandText = (band: string): string => (band === "outside" ? "outside the study" : `${printedBand(band)} years`);
 const result = (say: Say): string => {
   const at = Number(say.about("years"));
@@ -42,13 +42,13 @@ export const bandPick: NameFamily = {
   id: "band-pick",
   code: "01e",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m01-band"],
   reads: [...BAND_READS, "junction-to-bundle.boys@1", "junction-to-bundle.girls@1"],
-  sources: [{ source: "beck-2019", entry: "zone-width.8-10@1" }, { source: "schachne-2019", entry: "junction-to-bundle.boys@1" }],
-  cautions: [],
+  sources: [...BAND_READS.map((entry) => ({ source: "beck-2019", entry })), { source: "schachne-2019", entry: "junction-to-bundle.boys@1" }, { source: "schachne-2019", entry: "junction-to-bundle.girls@1" }],
+  cautions: ["C3"],
   givens: [],
   attributes: [
     { id: "band", options: [...BANDS, "outside"] },

@@ -8,6 +8,8 @@ const OPENING = { key: "openingMm", unit: "mm", least: 2, greatest: 8, step: 0.1
 const SHEATH = { key: "sheathOuterMm", unit: "mm", least: 1.7, greatest: 5, step: 0.1 } as const;
 const BORE = { key: "sheathInnerMm", unit: "mm", least: 1.3, greatest: 4.8, step: 0.1 } as const;
 const SCOPE = { key: "scopeMm", unit: "mm", least: 1, greatest: 4.7, step: 0.1 } as const;
+/** The opening is drawn near the sheath, where the question is a real one. */
+const NEAR = { below: 1.5, above: 2.5 } as const;
 const THINNER = { wall: { least: 0.2, greatest: 0.4, step: 0.1 }, gap: { least: 0.1, greatest: 0.3, step: 0.1 } } as const;
 
 const room = (givens: Givens, key: string): number => sumOnGrid(given(givens, "openingMm"), -given(givens, key));
@@ -23,7 +25,7 @@ export const fitCheck: SumFamily = {
   id: "fit-check",
   code: "01f",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m01-fit"],
@@ -36,8 +38,9 @@ export const fitCheck: SumFamily = {
     const sheathOuterMm = chance.onGrid(SHEATH);
     const sheathInnerMm = sumOnGrid(sheathOuterMm, -chance.onGrid(THINNER.wall));
     const scopeMm = sumOnGrid(sheathInnerMm, -chance.onGrid(THINNER.gap));
+    const opening = { ...OPENING, least: Math.max(OPENING.least, sumOnGrid(sheathOuterMm, -NEAR.below)), greatest: Math.min(OPENING.greatest, sumOnGrid(sheathOuterMm, NEAR.above)) };
     return {
-      givens: { openingMm: chance.onGrid(OPENING), sheathOuterMm, sheathInnerMm, scopeMm },
+      givens: { openingMm: chance.onGrid(opening), sheathOuterMm, sheathInnerMm, scopeMm },
       about: { child: chance.pick(CHILDREN), age: chance.pick(["5", "7", "9", "11"]), side: chance.pick(SIDES), place: chance.pick(["medial", "lateral"]) },
     };
   },
@@ -56,7 +59,7 @@ export const fitCheck: SumFamily = {
       title: "Does the sheath fit",
       stems: [
         (say) => [`${say.about("child")} is ${say.about("age")}. On the drawing of the ${say.about("side")} knee, under the pull that your teacher allows, the ${say.about("place")} joint line opens as printed. How far a child’s joint opens has not been published.`],
-        (say) => [`Cartilage on both sides, steel between them. ${say.about("side").charAt(0).toUpperCase()}${say.about("side").slice(1)} knee of ${say.about("child")}, ${say.about("age")}, ${say.about("place")} compartment; the opening is of this drawing.`],
+        (say) => [`Cartilage above and below, steel between them. ${say.about("side").charAt(0).toUpperCase()}${say.about("side").slice(1)} knee of ${say.about("child")}, ${say.about("age")}, ${say.about("place")} compartment; the opening is of this drawing.`],
         (say) => [`Before the sheath goes into the ${say.about("place")} compartment of ${say.about("child")}, ${say.about("age")}, ${say.about("side")} knee: does it fit between the cartilages, as drawn?`],
       ],
       question: "How much is left between the cartilages, above and below together, or does it not fit? To the nearest tenth of a millimetre.",

@@ -21,7 +21,7 @@ export const shareTooNear: SumFamily = {
   id: "share-too-near",
   code: "01d",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m01-share"],
@@ -37,6 +37,7 @@ export const shareTooNear: SumFamily = {
     return {
       givens: { beyondMm: chance.onGrid(DEPTH), meanMm: mean, sdMm: sd },
       about: { sex, hospital: chance.pick(HOSPITALS) },
+      sources: [{ source: "schachne-2019", entry }],
       origins: { meanMm: { from: "study", entry }, sdMm: { from: "study", entry } },
     };
   },

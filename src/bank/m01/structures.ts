@@ -18,7 +18,7 @@ const words: MarkFamily["words"][Language] = {
     (say) => [`A cut through the model knee, ${say.about("view")}, front at the top, ${say.about("band").replace("-", "–")} years. Find your side first.`],
     (say) => [`You look at a knee of ${say.about("band").replace("-", "–")} years, ${say.about("view")}, front at the top. Before any needle: name what lies behind.`],
   ],
-  question: "Which numbered place is it?",
+  question: "Which numbered place is which?",
   givens: {},
   targets: { popliteus: "Popliteus tendon", bundle: "Popliteal bundle, artery in front", peroneal: "Common peroneal nerve", "lateral-root": "Posterior root of the lateral meniscus" },
   slips: {
@@ -40,7 +40,7 @@ export const structures: MarkFamily = {
   id: "structures",
   code: "01g",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m01-structures"],

@@ -26,12 +26,12 @@ export const widthIsNotDepth: JudgeFamily = {
   id: "width-is-not-depth",
   code: "01h",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m01-width"],
   reads: BAND_READS,
-  sources: [{ source: "beck-2019", entry: pinOf("8-10") }],
+  sources: BAND_READS.map((entry) => ({ source: "beck-2019", entry })),
   cautions: ["C3"],
   givens: [],
   options: ["accept", "reject"],
@@ -41,7 +41,7 @@ export const widthIsNotDepth: JudgeFamily = {
     const band = chance.pick(BANDS);
     const inBand = BANDS.indexOf(band) * 3 + 5 + chance.below(3);
     const outside = chance.pick([5, 6, 8, 9, 11, 12, 14, 15].filter((years) => bandOf(years) !== band));
-    return { givens: {}, about: { use, band, child: chance.pick(CHILDREN), age: String(use === "other-age" ? outside : inBand), who: chance.pick(["A colleague", "A visitor", "An older sheet", "Somebody at the table"]) } };
+    return { givens: {}, sources: [{ source: "beck-2019", entry: pinOf(band) }], about: { use, band, child: chance.pick(CHILDREN), age: String(use === "other-age" ? outside : inBand), who: chance.pick(["A colleague", "A visitor", "An older sheet", "Somebody at the table"]) } };
   },
   decide: judgement,
   unsafeOptions: (draw) => (isDepth(draw) ? ["accept"] : []),
@@ -55,7 +55,7 @@ export const widthIsNotDepth: JudgeFamily = {
     en: {
       title: "A width is not a depth",
       stems: [
-        (say) => [`${childOf(say)}. ${say.about("who")} quotes a paper: ${figure(say)} (knee nearly straight). And goes on: ${saidUse(say)}`],
+        (say) => [`${childOf(say)}. ${say.about("who")} quotes a paper: ${figure(say)} (knee nearly straight). What follows: ${saidUse(say)}`],
         (say) => [`A millimetre has a direction. ${childOf(say)}. The printed figure: ${figure(say)} (knee nearly straight). ${say.about("who")} says: ${saidUse(say)}`],
         (say) => [`${say.about("who")} says of ${say.about("child")}, ${say.about("age")}: ${saidUse(say)} The figure behind it: ${figure(say)} (knee nearly straight).`],
       ],

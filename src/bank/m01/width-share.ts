@@ -6,6 +6,10 @@ const WIDTH = { key: "widthMm", unit: "mm", least: 5, greatest: 12, step: 0.1 } 
 const COMPARTMENT = { key: "compartmentMm", unit: "mm", least: 18, greatest: 35, step: 1 } as const;
 const TIBIA = { key: "tibialMm", unit: "mm", least: 38, greatest: 78, step: 1 } as const;
 
+/** A drawn meniscus takes between a quarter and a half of its compartment: neither torn away nor discoid. */
+const LEAST_SHARE = 0.25;
+const GREATEST_SHARE = 0.5;
+
 const share = (givens: Givens, key: string): number => (PERCENT * given(givens, "widthMm")) / given(givens, key);
 
 /** 01b: how much of its compartment a meniscus is wide. */
@@ -14,7 +18,7 @@ export const widthShare: SumFamily = {
   id: "width-share",
   code: "01b",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m01-share"],
@@ -26,8 +30,9 @@ export const widthShare: SumFamily = {
   draw: (chance) => {
     const compartmentMm = chance.onGrid(COMPARTMENT);
     const tibialMm = Math.min(TIBIA.greatest, Math.max(TIBIA.least, 2 * compartmentMm + 3 + chance.below(6)));
+    const width = { ...WIDTH, least: Math.max(WIDTH.least, Math.ceil(LEAST_SHARE * compartmentMm)), greatest: Math.min(WIDTH.greatest, Math.floor(GREATEST_SHARE * compartmentMm)) };
     return {
-      givens: { widthMm: chance.onGrid(WIDTH), compartmentMm, tibialMm },
+      givens: { widthMm: chance.onGrid(width), compartmentMm, tibialMm },
       about: { child: chance.pick(CHILDREN), side: chance.pick(SIDES), meniscus: chance.pick(["medial", "lateral"]) },
     };
   },
@@ -45,7 +50,7 @@ export const widthShare: SumFamily = {
         (say) => [`Widths in millimetres grow with the child; shares can be compared. ${say.about("child")}, ${say.about("side")} knee, ${say.about("meniscus")} meniscus, coronal drawing.`],
         (say) => [`A share is told by what stands below the line. ${say.about("side").charAt(0).toUpperCase()}${say.about("side").slice(1)} knee of ${say.about("child")}: width of the ${say.about("meniscus")} meniscus, of its compartment, of the tibia.`],
       ],
-      question: "What share of its compartment is the meniscus wide? In per cent, to one decimal.",
+      question: "What share of the width of its compartment does the meniscus take? In per cent, to one decimal.",
       givens: { widthMm: "Width of the meniscus", compartmentMm: "Width of its compartment", tibialMm: "Whole tibial width" },
       asks: { sharePercent: "Share of the compartment" },
       says: { none: "There is no such share", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },

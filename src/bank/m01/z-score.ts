@@ -3,7 +3,7 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { BAND_READS, BANDS, bandOf, pinOf, printedBand, widthOf } from "./bands.ts";
-import { answerValue, CHILDREN, given, SIDES } from "./common.ts";
+import { answerValue, CHILDREN, counted, given, SIDES } from "./common.ts";
 
 const DISTANCE = { key: "distanceMm", unit: "mm", least: 7, greatest: 26, step: 0.1 } as const;
 const MEAN = { unit: "mm", least: 14, greatest: 18, step: 0.1 } as const;
@@ -18,7 +18,7 @@ const own = (about: About): "younger" | "older" => (isOlder(about) ? "older" : "
 const other = (about: About): "younger" | "older" => (isOlder(about) ? "younger" : "older");
 
 const ownOf = (say: Say): "younger" | "older" => (say.about("older") === bandOf(Number(say.about("years"))) ? "older" : "younger");
-const ageOf = (say: Say): string => `${say.about("years")} years and ${say.about("months")} ${say.about("months") === "1" ? "month" : "months"}`;
+const ageOf = (say: Say): string => (say.about("months") === "0" ? `just ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
 const score = (say: Say): string => say.number(answerValue(say, "score"), 2);
 
 /** 01c: how many spreads a child's zone lies from the mean of its age band. */
@@ -27,12 +27,12 @@ export const zScore: SumFamily = {
   id: "z-score",
   code: "01c",
   module: "M01",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m01-share"],
   reads: BAND_READS,
-  sources: [{ source: "beck-2019", entry: "zone-width.8-10@1" }],
+  sources: BAND_READS.map((entry) => ({ source: "beck-2019", entry })),
   cautions: ["C3"],
   givens: [
     DISTANCE,
@@ -54,6 +54,7 @@ export const zScore: SumFamily = {
     return {
       givens: { distanceMm: chance.onGrid(reach), youngerMeanMm: low.meanMm, youngerSdMm: low.sdMm, olderMeanMm: high.meanMm, olderSdMm: high.sdMm },
       about: { child: chance.pick(CHILDREN), side: chance.pick(SIDES), years: String(years), months: String(chance.below(MONTHS)), younger, older },
+      sources: [younger, older].map((band) => ({ source: "beck-2019", entry: pinOf(band) })),
       origins: { youngerMeanMm: from(younger), youngerSdMm: from(younger), olderMeanMm: from(older), olderSdMm: from(older) },
     };
   },
