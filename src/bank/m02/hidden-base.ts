@@ -5,11 +5,13 @@ import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { testAccuracy } from "../../facts/test-accuracy.ts";
 import { answerText, given, HOSPITALS, PERCENT } from "../m01/common.ts";
-import { askShare, PAIR_IDS, PAIRS, type Pair, readsOf } from "./test-words.ts";
+import { askShare, PAIR_IDS, PAIRS, type Pair, readsOf, sourcesOf } from "./test-words.ts";
 
 const SENSITIVITY = { key: "sensitivityPercent", unit: "%", least: 60, greatest: 96, step: 0.1 } as const;
 const SPECIFICITY = { key: "specificityPercent", unit: "%", least: 70, greatest: 95, step: 0.1 } as const;
 const PPV = { key: "ppvPercent", unit: "%", least: 5, greatest: 95, step: 0.1 } as const;
+
+const QUANTITIES = ["sensitivity", "specificity", "ppv"] as const;
 
 const share = (givens: Givens, key: string): number => given(givens, key) / PERCENT;
 
@@ -20,7 +22,7 @@ const baseOf = (givens: Givens, specificity = share(givens, "specificityPercent"
 };
 
 const base = (givens: Givens): number => (baseOf(givens) as Record<string, number>)["basePercent"] ?? 0;
-const source = (say: Say): string => (say.about("pair") === "own" ? `An invented report from ${say.about("hospital")} prints a test of the meniscus` : `A paper about children prints ${PAIRS[say.about("pair") as Pair]}`);
+const source = (say: Say): string => (say.about("pair") === "own" ? `An invented report from ${say.about("hospital")} prints a scan of the meniscus` : `A paper about children prints ${PAIRS[say.about("pair") as Pair]}`);
 
 /** 02e: the base rate that a printed predictive value was worked out with. */
 export const hiddenBase: SumFamily = {
@@ -28,12 +30,12 @@ export const hiddenBase: SumFamily = {
   id: "hidden-base",
   code: "02e",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m02-base"],
   reads: [...readsOf("sensitivity"), ...readsOf("specificity"), ...readsOf("ppv")],
-  sources: [{ source: "kocher-2001", entry: "ppv.kocher-mri-medial@1" }],
+  sources: sourcesOf(PAIR_IDS, QUANTITIES),
   cautions: [],
   givens: [SENSITIVITY, SPECIFICITY, PPV],
   asks: [askShare("basePercent")],
@@ -44,7 +46,7 @@ export const hiddenBase: SumFamily = {
       const [sensitivityPercent, specificityPercent] = [chance.onGrid(SENSITIVITY), chance.onGrid(SPECIFICITY)];
       const baseRate = chance.pick([5, 8, 10, 12, 15, 20, 25, 30, 40]) / PERCENT;
       const { ppv } = predictiveValues({ sensitivity: sensitivityPercent / PERCENT, specificity: specificityPercent / PERCENT, baseRate });
-      return { givens: { sensitivityPercent, specificityPercent, ppvPercent: Number((PERCENT * (ppv ?? 0)).toFixed(1)) }, about };
+      return { givens: { sensitivityPercent, specificityPercent, ppvPercent: Number((PERCENT * (ppv ?? 0)).toFixed(1)) }, about, sources: [] };
     }
     const pin = (quantity: string): string => `${quantity}.${pair}@1`;
     const value = (quantity: string): number => testAccuracy(pin(quantity)).number.value ?? 0;
@@ -52,6 +54,7 @@ export const hiddenBase: SumFamily = {
     return {
       givens: { sensitivityPercent: value("sensitivity"), specificityPercent: value("specificity"), ppvPercent: value("ppv") },
       about,
+      sources: sourcesOf([pair], QUANTITIES),
       origins: { sensitivityPercent: from("sensitivity"), specificityPercent: from("specificity"), ppvPercent: from("ppv") },
     };
   },
@@ -76,8 +79,8 @@ export const hiddenBase: SumFamily = {
       says: { none: "No base rate fits", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "given-up": { name: "given up too early", because: () => ["Three of the four numbers settle the fourth, up to the rounding of the print. That is what makes a hidden base rate visible."] },
-        "value-for-base": { name: "predictive value taken for the base rate", because: (say) => [`${say.of("ppvPercent")} is the share of the torn after a positive test. The base rate is the share before it, and is lower wherever the test helps.`] },
-        "odds-for-share": { name: "odds left as they are", because: () => ["Those are the odds, torn to whole. As a share of all children it is less: odds ÷ (1 + odds)."] },
+        "value-for-base": { name: "predictive value taken for the base rate", because: (say) => [`${say.of("ppvPercent")} is the share with a tear after a positive test. The base rate is the share before any test, and is lower wherever the test helps.`] },
+        "odds-for-share": { name: "odds left as they are", because: () => ["Those are the odds, with a tear to without. As a share of all children it is less: odds ÷ (1 + odds)."] },
         "specificity-for-false-alarms": { name: "specificity for false alarms", because: () => ["The false alarms come from the rest of the specificity, what is missing to a hundred."] },
       },
       working: (say) => {

@@ -28,7 +28,7 @@ export const lrOdds: SumFamily = {
   id: "lr-odds",
   code: "02c",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m02-accuracy"],
@@ -36,7 +36,7 @@ export const lrOdds: SumFamily = {
   sources: [],
   cautions: [],
   givens: [SENSITIVITY, SPECIFICITY, BEFORE],
-  asks: [{ id: "ratio", unit: "times", roundTo: 0.01, rounding: "nearest", safeSide: "none" }, askShare("afterPercent")],
+  asks: [{ id: "ratio", unit: "pieces", roundTo: 0.01, rounding: "nearest", safeSide: "none" }, askShare("afterPercent")],
   draw: (chance) => ({
     givens: { sensitivityPercent: chance.onGrid(SENSITIVITY), specificityPercent: chance.onGrid(SPECIFICITY), beforePercent: chance.onGrid(BEFORE) },
     about: { result: chance.pick(["positive", "negative"]), test: chance.pick(TESTS), hospital: chance.pick(HOSPITALS) },

@@ -4,11 +4,13 @@ import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { testAccuracy } from "../../facts/test-accuracy.ts";
 import { answerText, given, HOSPITALS, PERCENT, withPlaces } from "../m01/common.ts";
-import { askShare, PAIR_IDS, PAIRS, type Pair, readsOf, TEST_SAYS } from "./test-words.ts";
+import { askShare, PAIR_IDS, PAIRS, type Pair, readsOf, sourcesOf, TEST_SAYS } from "./test-words.ts";
 
 const SENSITIVITY = { key: "sensitivityPercent", unit: "%", least: 50, greatest: 98, step: 0.1 } as const;
 const SPECIFICITY = { key: "specificityPercent", unit: "%", least: 60, greatest: 98, step: 0.1 } as const;
 const BASE = { key: "basePercent", unit: "%", least: 2, greatest: 60, step: 1 } as const;
+
+const QUANTITIES = ["sensitivity", "specificity"] as const;
 
 const shares = (givens: Givens) => ({
   sensitivity: given(givens, "sensitivityPercent") / PERCENT,
@@ -24,17 +26,17 @@ const valuesOf = (givens: Givens, baseRate = shares(givens).baseRate): Solution 
 };
 
 const isPublished = (say: Say): boolean => say.about("pair") !== "own";
-const testIs = (say: Say): string => (isPublished(say) ? `${PAIRS[say.about("pair") as Pair]} in children, as one paper printed it` : `a test of the meniscus, as counted at ${say.about("hospital")}`);
-/** What a hundred or a thousand children become, in words that can be checked by hand. */
+const testIs = (say: Say): string => (isPublished(say) ? `${PAIRS[say.about("pair") as Pair]} in children, as one paper printed it` : `a scan of the meniscus, as counted at ${say.about("hospital")}`);
+/** What a thousand children become, in words that can be checked by hand. */
 const perThousand = (say: Say): readonly string[] => {
   const torn = 1000 * (say.value("basePercent") / PERCENT);
   const whole = 1000 - torn;
   const found = torn * (say.value("sensitivityPercent") / PERCENT);
   const alarms = whole * (1 - say.value("specificityPercent") / PERCENT);
   return [
-    `Of 1000 children ${say.number(torn, 0)} are torn and ${say.number(whole, 0)} whole.`,
-    `Called torn: ${say.number(found)} torn and ${say.number(alarms)} whole, so ${answerText(say, "ppvPercent", { places: 1, unit: "%" })} of the positive are torn.`,
-    `Called whole: ${say.number(whole - alarms)} whole and ${say.number(torn - found)} torn, so ${answerText(say, "npvPercent", { places: 1, unit: "%" })} of the negative are whole.`,
+    `Of 1000 children ${say.number(torn, 0)} have a tear and ${say.number(whole, 0)} have none.`,
+    `Positive: ${say.number(found)} with a tear and ${say.number(alarms)} without, so ${answerText(say, "ppvPercent", { places: 1, unit: "%" })} of the positive have one.`,
+    `Negative: ${say.number(whole - alarms)} without a tear and ${say.number(torn - found)} with one, so ${answerText(say, "npvPercent", { places: 1, unit: "%" })} of the negative have none.`,
   ];
 };
 
@@ -44,12 +46,12 @@ export const ppvFromBase: SumFamily = {
   id: "ppv-from-base",
   code: "02b",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m02-accuracy"],
   reads: [...readsOf("sensitivity"), ...readsOf("specificity")],
-  sources: [{ source: "kocher-2001", entry: "sensitivity.kocher-mri-medial@1" }],
+  sources: sourcesOf(PAIR_IDS, QUANTITIES),
   cautions: [],
   givens: [SENSITIVITY, SPECIFICITY, BASE],
   asks: ["ppvPercent", "npvPercent"].map(askShare),
@@ -57,11 +59,12 @@ export const ppvFromBase: SumFamily = {
     const pair = chance.happens(1, 2) ? chance.pick(PAIR_IDS) : "own";
     const about = { pair, hospital: chance.pick(HOSPITALS) };
     const basePercent = chance.onGrid(BASE);
-    if (pair === "own") return { givens: { sensitivityPercent: chance.onGrid(SENSITIVITY), specificityPercent: chance.onGrid(SPECIFICITY), basePercent }, about };
+    if (pair === "own") return { givens: { sensitivityPercent: chance.onGrid(SENSITIVITY), specificityPercent: chance.onGrid(SPECIFICITY), basePercent }, about, sources: [] };
     const [sensitivity, specificity] = [`sensitivity.${pair}@1`, `specificity.${pair}@1`];
     return {
       givens: { sensitivityPercent: testAccuracy(sensitivity).number.value ?? 0, specificityPercent: testAccuracy(specificity).number.value ?? 0, basePercent },
       about,
+      sources: sourcesOf([pair], QUANTITIES),
       origins: { sensitivityPercent: { from: "study", entry: sensitivity }, specificityPercent: { from: "study", entry: specificity } },
     };
   },
@@ -91,12 +94,12 @@ export const ppvFromBase: SumFamily = {
       asks: { ppvPercent: "Positive predictive value", npvPercent: "Negative predictive value" },
       says: TEST_SAYS,
       slips: {
-        "the-test-for-the-child": { name: "the test taken for the child", because: (say) => [`${say.of("sensitivityPercent")} of the torn test positive. That does not say how many of the positive are torn; the base rate decides it.`] },
-        "base-rate-left-out": { name: "base rate left out", because: (say) => [`You worked as if every second child were torn. Here it is ${say.of("basePercent")}.`] },
-        "specificity-for-false-alarms": { name: "specificity for false alarms", because: (say) => [`${say.of("specificityPercent")} of the whole test negative. The false alarms are the rest, ${withPlaces(PERCENT - say.value("specificityPercent"), 1, "%")}.`] },
+        "the-test-for-the-child": { name: "the test taken for the child", because: (say) => [`${say.of("sensitivityPercent")} of those with a tear test positive. That does not say how many of the positive have a tear; the base rate decides it.`] },
+        "base-rate-left-out": { name: "base rate left out", because: (say) => [`You worked as if every second child had a tear. Here it is ${say.of("basePercent")}.`] },
+        "specificity-for-false-alarms": { name: "specificity for false alarms", because: (say) => [`${say.of("specificityPercent")} of those without a tear test negative. The false alarms are the rest, ${withPlaces(PERCENT - say.value("specificityPercent"), 1, "%")}.`] },
       },
       working: perThousand,
-      right: (say) => [`At a base rate of ${say.of("basePercent")}, ${answerText(say, "ppvPercent", { places: 1, unit: "%" })} of the positive are torn and ${answerText(say, "npvPercent", { places: 1, unit: "%" })} of the negative are whole. Another clinic, another answer, the same test.`],
+      right: (say) => [`At a base rate of ${say.of("basePercent")}, ${answerText(say, "ppvPercent", { places: 1, unit: "%" })} of the positive have a tear and ${answerText(say, "npvPercent", { places: 1, unit: "%" })} of the negative have none. Another clinic, another answer, the same test.`],
       off: () => ["Take 1000 children. Split them by the base rate, then each group by what the test calls it, and read along the rows."],
       inverse: (say, { text }) => [`If the base rate were ${text}. Here it is ${say.of("basePercent")}.`],
     },

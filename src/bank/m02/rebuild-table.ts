@@ -38,7 +38,7 @@ export const rebuildTable: SumFamily = {
   id: "rebuild-table",
   code: "02d",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m02-accuracy"],

@@ -8,6 +8,9 @@ const SLICES = { key: "slices", unit: "pieces", least: 3, greatest: 7, step: 1 }
 const THICKNESS = { key: "sliceMm", unit: "mm", least: 3, greatest: 5, step: 0.5 } as const;
 const GAP = { key: "gapMm", unit: "mm", least: 0, greatest: 1, step: 0.5 } as const;
 
+/** More slices than this would make a tear longer than a child’s meniscus is. */
+const LONGEST_MM = 22;
+
 const at = (givens: Givens) => ({ slices: given(givens, "slices"), thicknessMm: given(givens, "sliceMm"), gapMm: given(givens, "gapMm") });
 const endsOf = (givens: Givens): Ends => {
   const { moreThanMm, lessThanMm } = sliceLength(at(givens));
@@ -21,7 +24,7 @@ export const slices: RangeFamily = {
   id: "slices",
   code: "02h",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m02-slices"],
@@ -31,10 +34,14 @@ export const slices: RangeFamily = {
   givens: [SLICES, THICKNESS, GAP],
   unit: "mm",
   roundTo: 0.5,
-  draw: (chance) => ({
-    givens: { slices: chance.onGrid(SLICES), sliceMm: chance.onGrid(THICKNESS), gapMm: chance.onGrid(GAP) },
-    about: { side: chance.pick(SIDES), meniscus: chance.pick(["medial", "lateral"]), plane: chance.pick(["sagittal", "coronal"]) },
-  }),
+  draw: (chance) => {
+    const sliceMm = chance.onGrid(THICKNESS);
+    const greatest = Math.min(SLICES.greatest, Math.floor(LONGEST_MM / sliceMm));
+    return {
+      givens: { slices: chance.onGrid({ ...SLICES, greatest }), sliceMm, gapMm: chance.onGrid(GAP) },
+      about: { side: chance.pick(SIDES), meniscus: chance.pick(["medial", "lateral"]), plane: chance.pick(["sagittal", "coronal"]) },
+    };
+  },
   solve: (givens) => endsOf(givens),
   slips: [
     {

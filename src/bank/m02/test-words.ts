@@ -1,4 +1,5 @@
 import type { AskSpec } from "../../engine/question/family-head.ts";
+import type { SourceMark } from "../../engine/question/verdict.ts";
 import type { Say } from "../../engine/question/say.ts";
 
 /** What the families of tests and odds have in common. */
@@ -27,4 +28,8 @@ export const PAIRS = {
 
 export type Pair = keyof typeof PAIRS;
 export const PAIR_IDS = Object.keys(PAIRS) as readonly Pair[];
+/** What a paper printed about a pair, as sources of one draw. */
+export const sourcesOf = (pairs: readonly string[], quantities: readonly string[]): readonly SourceMark[] =>
+  pairs.flatMap((pair) => quantities.map((quantity) => ({ source: "kocher-2001", entry: `${quantity}.${pair}@1` })));
+
 export const readsOf = (quantity: string): readonly string[] => PAIR_IDS.map((pair) => `${quantity}.${pair}@1`);

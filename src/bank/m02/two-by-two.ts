@@ -26,7 +26,7 @@ export const twoByTwoTable: SumFamily = {
   id: "two-by-two",
   code: "02a",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m02-accuracy"],

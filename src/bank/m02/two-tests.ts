@@ -33,7 +33,7 @@ export const twoTests: SumFamily = {
   id: "two-tests",
   code: "02g",
   module: "M02",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m02-accuracy"],
