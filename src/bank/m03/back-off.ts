@@ -19,7 +19,7 @@ export const backOff: SumFamily = {
   id: "back-off",
   code: "03b",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-field"],

@@ -10,6 +10,12 @@ const FIELD = { key: "fieldDeg", unit: "deg", least: 45, greatest: 115, step: 5 
 const DISTANCE = { key: "distanceMm", unit: "mm", least: 5, greatest: 30, step: 0.5 } as const;
 const RIGHT_ANGLE_DEG = 90;
 
+/** A blind circle that is wider than this lies outside a small knee. */
+const WIDEST_MM = 25;
+/** The distance at which the blind circle is still inside the knee, on the grid. */
+const farthestMm = (blindAtDeg: number): number =>
+  blindAtDeg <= 0 ? DISTANCE.greatest : Math.min(DISTANCE.greatest, Math.floor(WIDEST_MM / Math.tan(radians(blindAtDeg))) / 2);
+
 const onPlane = (givens: Givens, halfDeg: number): Solution => ({ circleMm: fieldWidthMm({ distanceMm: given(givens, "distanceMm"), fieldDeg: 2 * halfDeg }) });
 const blindDeg = (givens: Givens): number => given(givens, "viewDeg") - given(givens, "fieldDeg") / 2;
 const solved = (givens: Givens): Solution => {
@@ -28,7 +34,7 @@ export const blindAhead: SumFamily = {
   id: "blind-ahead",
   code: "03d",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-field"],
@@ -37,11 +43,14 @@ export const blindAhead: SumFamily = {
   cautions: [],
   givens: [VIEW, FIELD, DISTANCE],
   asks: [{ id: "circleMm", unit: "mm", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
-  draw: (chance) => ({
-    givens: { viewDeg: chance.pick([30, 30, 45, 70, 70, 70]), fieldDeg: chance.onGrid(FIELD), distanceMm: chance.onGrid(DISTANCE) },
-    about: { child: chance.pick(CHILDREN), hospital: chance.pick(HOSPITALS), way: chance.pick(["through the notch", "along the gutter", "behind the condyle"]) },
-    origins: { fieldDeg: { from: "local" } },
-  }),
+  draw: (chance) => {
+    const [viewDeg, fieldDeg] = [chance.pick([30, 30, 45, 70, 70, 70]), chance.onGrid(FIELD)];
+    return {
+      givens: { viewDeg, fieldDeg, distanceMm: chance.onGrid({ ...DISTANCE, greatest: farthestMm(viewDeg - fieldDeg / 2) }) },
+      about: { child: chance.pick(CHILDREN), hospital: chance.pick(HOSPITALS), way: chance.pick(["through the notch", "along the gutter", "behind the condyle"]) },
+      origins: { fieldDeg: { from: "local" } },
+    };
+  },
   solve: solved,
   slips: [
     { id: "view-angle-alone", gives: ({ givens }) => onPlane(givens, given(givens, "viewDeg")) },

@@ -17,7 +17,7 @@ export const fieldWidth: SumFamily = {
   id: "field-width",
   code: "03a",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m03-field"],

@@ -138,7 +138,7 @@ export const targetInView: NameFamily = {
   id: "in-view",
   code: "03c",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m03-move"],

@@ -2,7 +2,7 @@ import { pixelSizeMm } from "../../engine/optics/pixel-size-mm.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { answerIn, DISTANCE, FIELD, FIELD_LABEL, given, halfTangent, HOSPITALS, isField, measure, PICTURE_SAYS } from "./optics-words.ts";
+import { answerIn, DISTANCE, drawDistance, FIELD, FIELD_LABEL, given, halfTangent, HOSPITALS, isField, measure, PICTURE_SAYS } from "./optics-words.ts";
 
 const ACROSS = { key: "acrossPx", unit: "pieces", least: 400, greatest: 1080, step: 20 } as const;
 
@@ -22,7 +22,7 @@ export const pixelSize: SumFamily = {
   id: "pixel-size",
   code: "03i",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-field"],
@@ -34,11 +34,14 @@ export const pixelSize: SumFamily = {
     { id: "pixelMm", unit: "mm", roundTo: 0.001, rounding: "nearest", safeSide: "none" },
     { id: "detailMm", unit: "mm", roundTo: 0.001, rounding: "nearest", safeSide: "none" },
   ],
-  draw: (chance) => ({
-    givens: { acrossPx: chance.onGrid(ACROSS), fieldDeg: chance.onGrid(FIELD), distanceMm: chance.onGrid(DISTANCE) },
-    about: { hospital: chance.pick(HOSPITALS), thing: chance.pick(["a fine crack in the cartilage", "a frayed edge", "a thread", "a small vessel"]) },
-    origins: { fieldDeg: { from: "local" } },
-  }),
+  draw: (chance) => {
+    const fieldDeg = chance.onGrid(FIELD);
+    return {
+      givens: { acrossPx: chance.onGrid(ACROSS), fieldDeg, distanceMm: drawDistance(chance, fieldDeg) },
+      about: { hospital: chance.pick(HOSPITALS), thing: chance.pick(["a fine crack in the cartilage", "a frayed edge", "a thread", "a small vessel"]) },
+      origins: { fieldDeg: { from: "local" } },
+    };
+  },
   solve: (givens) => sizesOf(givens),
   slips: [
     { id: "one-pixel-is-enough", gives: ({ givens }) => both(sizesOf(givens).pixelMm, sizesOf(givens).pixelMm) },

@@ -20,7 +20,7 @@ export const probeRuler: SumFamily = {
   id: "probe-ruler",
   code: "03f",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m03-ruler"],

@@ -25,7 +25,7 @@ export const rulerDepth: SumFamily = {
   id: "ruler-depth",
   code: "03g",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-ruler"],

@@ -9,7 +9,7 @@ export const SHAFT: GivenSpec = { key: "shaftMm", unit: "mm", least: 1.2, greate
 export const TIP_PIXELS: GivenSpec = { key: "tipPx", unit: "pieces", least: 40, greatest: 150, step: 1 };
 export const TARGET_PIXELS: GivenSpec = { key: "targetPx", unit: "pieces", least: 30, greatest: 700, step: 1 };
 
-export const THINGS = ["the tear", "the flap", "the gap between two stitches", "the bare edge of the cartilage", "the loose piece"] as const;
+export const THINGS = ["the tear", "the flap", "the split in the rim", "the bare edge of the cartilage", "the loose piece"] as const;
 
 /** A target has at least this share of the tip's length. */
 const LEAST_TENTHS = 6;

@@ -8,10 +8,10 @@ import { answerIn, given, HOSPITALS, isField, measure, radians } from "./optics-
 
 const SALINE = "refractive-index.saline-20@1";
 const PRINTED = { key: "printedDeg", unit: "deg", least: 60, greatest: 120, step: 1 } as const;
-const INDEX = { key: "indexTimes", unit: "times", least: 1.3, greatest: 1.4, step: 0.001 } as const;
+const INDEX = { key: "refractiveIndex", unit: "pieces", least: 1.3, greatest: 1.4, step: 0.001 } as const;
 
 const refracted = (givens: Givens): number => {
-  const [fieldInAirDeg, refractiveIndex] = [given(givens, "printedDeg"), given(givens, "indexTimes")];
+  const [fieldInAirDeg, refractiveIndex] = [given(givens, "printedDeg"), given(givens, "refractiveIndex")];
   return isField(fieldInAirDeg) && refractiveIndex >= 1 ? fieldInLiquidDeg({ fieldInAirDeg, refractiveIndex }) : Number.NaN;
 };
 
@@ -25,7 +25,7 @@ const TOLD: Readonly<Record<string, readonly string[]>> = {
 };
 const told = (say: Say): string => (TOLD[say.about("told")] ?? []).join(" ");
 const sine = (say: Say): string => Math.sin(radians(say.value("printedDeg") / 2)).toFixed(4);
-const inSaline = (say: Say): string => (Math.sin(radians(say.value("printedDeg") / 2)) / say.value("indexTimes")).toFixed(4);
+const inSaline = (say: Say): string => (Math.sin(radians(say.value("printedDeg") / 2)) / say.value("refractiveIndex")).toFixed(4);
 const field = (say: Say): string => measure(answerIn(say, "salineDeg"), "deg");
 const isUntold = (say: Say): boolean => isSays(say.answer);
 const lacking = (say: Say): string => (say.about("told") === "window" ? "A domed window bends the edge rays less or not at all, and its curve is not given." : "An angle that was measured in water is already the narrow one; in air it would narrow further. Which it was, is not said.");
@@ -36,7 +36,7 @@ export const salineField: SumFamily = {
   id: "saline-field",
   code: "03e",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-field"],
@@ -46,17 +46,17 @@ export const salineField: SumFamily = {
   givens: [PRINTED, INDEX],
   asks: [{ id: "salineDeg", unit: "deg", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => ({
-    givens: { printedDeg: chance.onGrid(PRINTED), indexTimes: optics(SALINE).number.value ?? 0 },
+    givens: { printedDeg: chance.onGrid(PRINTED), refractiveIndex: optics(SALINE).number.value ?? 0 },
     about: { told: chance.pick(["all", "all", "all", "all", "medium", "window"]), hospital: chance.pick(HOSPITALS), paper: chance.pick(["leaflet", "data sheet", "purchase list"]) },
-    origins: { indexTimes: { from: "study", entry: SALINE } },
+    origins: { refractiveIndex: { from: "study", entry: SALINE } },
   }),
   solve: (givens, about) => {
     const salineDeg = refracted(givens);
     return isTold(about) ? { salineDeg } : { says: "cannot-be-told" };
   },
   slips: [
-    { id: "angle-divided", gives: ({ givens }) => ({ salineDeg: given(givens, "printedDeg") / given(givens, "indexTimes") }) },
-    { id: "angle-multiplied", gives: ({ givens }) => ({ salineDeg: given(givens, "printedDeg") * given(givens, "indexTimes") }) },
+    { id: "angle-divided", gives: ({ givens }) => ({ salineDeg: given(givens, "printedDeg") / given(givens, "refractiveIndex") }) },
+    { id: "angle-multiplied", gives: ({ givens }) => ({ salineDeg: given(givens, "printedDeg") * given(givens, "refractiveIndex") }) },
     { id: "half-left-standing", gives: ({ givens, about }) => (isTold(about) ? { salineDeg: refracted(givens) / 2 } : null) },
     { id: "worked-out-all-the-same", gives: ({ givens, about }) => (isTold(about) ? null : { salineDeg: refracted(givens) }) },
   ],
@@ -70,7 +70,7 @@ export const salineField: SumFamily = {
         (say) => [`“That is a wide angle,” says a colleague at ${say.about("hospital")} hospital over the ${say.about("paper")} of a scope. ${told(say)} In the joint it stands in saline.`],
       ],
       question: "How wide is the field in saline, full angle? To the nearest tenth of a degree, or say that it cannot be told.",
-      givens: { printedDeg: (say) => `Full angle of view, ${say.about("paper")}`, indexTimes: "Refractive index of saline against air" },
+      givens: { printedDeg: (say) => `Full angle of view, ${say.about("paper")}`, refractiveIndex: "Refractive index of saline against air" },
       asks: { salineDeg: "Field in saline" },
       says: { none: "No field is left", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
@@ -81,7 +81,7 @@ export const salineField: SumFamily = {
       },
       working: (say) => isUntold(say) ? [lacking(say), "The sum needs a flat window and an angle measured in air."] : [
         `Half the angle: sin ${measure(say.value("printedDeg") / 2, "deg")} = ${sine(say)}`,
-        `÷ ${say.bare("indexTimes")} = ${inSaline(say)}`,
+        `÷ ${say.bare("refractiveIndex")} = ${inSaline(say)}`,
         `The angle with this sine, twice: ${field(say)}`,
       ],
       right: (say) => isUntold(say) ? [`${lacking(say)} Ask for the field in saline, or measure it in a bowl.`] : [`${field(say)} are left of ${say.of("printedDeg")}. The price of a flat window in water is paid at the edge of the picture.`],

@@ -33,7 +33,7 @@ export const tiltNeeded: SumFamily = {
   id: "tilt-needed",
   code: "03h",
   module: "M03",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m03-move"],
