@@ -68,7 +68,7 @@ export const dateCheck: TrayFamily = {
   id: "date-check",
   code: "04b",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m04-check"],

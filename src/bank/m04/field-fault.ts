@@ -32,7 +32,7 @@ export const fieldFault: TrayFamily = {
   id: "field-fault",
   code: "04h",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m04-check"],

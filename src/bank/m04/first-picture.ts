@@ -33,7 +33,7 @@ export const firstPicture: NameFamily = {
   id: "first-picture",
   code: "04i",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m04-picture"],

@@ -1,6 +1,8 @@
+import type { LocalList } from "../../engine/kit/local-list.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { answerValue, given, HOSPITALS } from "../m01/common.ts";
 
 const WHOLE = { unit: "pieces", step: 1 } as const;
@@ -9,6 +11,9 @@ const PAIRS = { key: "pairs", ...WHOLE, least: 1, greatest: 4 } as const;
 const CAPS = { key: "caps", ...WHOLE, least: 2, greatest: 6 } as const;
 const PACKETS = { key: "packets", ...WHOLE, least: 2, greatest: 6 } as const;
 const PER_PACKET = { key: "perPacket", ...WHOLE, least: 2, greatest: 5 } as const;
+
+/** What our own sheet says of caps and lids. */
+const capsBy = ({ capsCount }: LocalList): string => (capsCount ? "counted" : "left");
 
 type About = Draw["about"];
 /** The local sheet says whether caps and lids are countable. */
@@ -27,7 +32,7 @@ export const openingSum: SumFamily = {
   id: "opening-sum",
   code: "04c",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m04-count"],
@@ -39,11 +44,16 @@ export const openingSum: SumFamily = {
     { id: "instruments", unit: "pieces", roundTo: 1, rounding: "nearest", safeSide: "none" },
     { id: "needles", unit: "pieces", roundTo: 1, rounding: "nearest", safeSide: "none" },
   ],
-  draw: (chance) => ({
-    givens: { singles: chance.onGrid(SINGLES), pairs: chance.onGrid(PAIRS), caps: chance.onGrid(CAPS), packets: chance.onGrid(PACKETS), perPacket: chance.onGrid(PER_PACKET) },
-    about: { hospital: chance.pick(HOSPITALS), caps: chance.pick(["counted", "left"]) },
-    origins: { caps: { from: "local" } },
-  }),
+  draw: (chance, local = LOCAL_LIST) => {
+    const hospital = chance.pick(HOSPITALS);
+    const caps = hospital === local.hospital ? capsBy(local) : chance.pick(["counted", "left"]);
+    return {
+      givens: { singles: chance.onGrid(SINGLES), pairs: chance.onGrid(PAIRS), caps: chance.onGrid(CAPS), packets: chance.onGrid(PACKETS), perPacket: chance.onGrid(PER_PACKET) },
+      about: { hospital, caps },
+      origins: { caps: { from: "local" } },
+      local: local.hash,
+    };
+  },
   solve: (givens, about) => totals(givens, capsCount(about)),
   slips: [
     { id: "packets-for-needles", gives: (draw) => ({ ...right(draw), needles: given(draw.givens, "packets") }) },
@@ -67,7 +77,7 @@ export const openingSum: SumFamily = {
       slips: {
         "packets-for-needles": { name: "packets counted for needles", because: (say) => [`${say.bare("packets")} packets hold ${value(say, "needles")} needles. A packet cannot be lost in a knee; a needle can.`] },
         "pair-as-one": { name: "a pair counted as one", because: () => ["The two of a pair part company on the trolley. Each is a piece of its own."] },
-        "caps-left-out": { name: "caps left out", because: () => ["This hospital’s sheet counts caps and lids. They are small, they come off, and they are the colour of the drape."] },
+        "caps-left-out": { name: "caps left out", because: () => ["This hospital’s sheet counts caps and lids. They are small and they come off, so they are counted."] },
         "caps-counted-anyway": { name: "caps counted against the sheet", because: () => ["This hospital’s sheet leaves caps out. A sum that goes beyond the sheet never agrees at the end."] },
         "packs-and-pieces-added": { name: "packets and needles added", because: (say) => [`${say.bare("packets")} packets of ${say.bare("perPacket")} are multiplied, not added.`] },
       },

@@ -56,7 +56,7 @@ export const packCheck: TrayFamily = {
   id: "pack-check",
   code: "04a",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m04-check"],

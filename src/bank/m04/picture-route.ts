@@ -12,8 +12,8 @@ interface Request {
 
 /** What is asked for, and what the printed rule says to it. */
 const REQUESTS: Readonly<Record<string, Request>> = {
-  record: { text: "The pictures of the round are to be kept with the notes; the archive answers.", route: "archive", copy: "not-needed", hurry: "stick" },
-  "archive-down": { text: "The archive does not answer tonight, and the pictures of the round must not get lost.", route: "paper", copy: "not-needed", hurry: "phone" },
+  record: { text: "The pictures of the operation are to be kept with the notes; the archive answers.", route: "archive", copy: "not-needed", hurry: "stick" },
+  "archive-down": { text: "The archive does not answer tonight, and the pictures of the operation must not get lost.", route: "paper", copy: "not-needed", hurry: "phone" },
   colleague: { text: "A colleague at home is to advise on one picture; the archive can be opened from there.", route: "archive", copy: "not-needed", hurry: "phone" },
   lecture: { text: "One picture is wanted for a teaching round inside the hospital; the archive answers.", route: "archive", copy: "nameless", hurry: "stick" },
   paper: { text: "One picture is wanted for a printed article; the archive answers.", route: "archive", copy: "consent", hurry: "stick" },
@@ -33,7 +33,7 @@ export const pictureRoute: NameFamily = {
   id: "picture-route",
   code: "04g",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m04-picture"],
@@ -58,8 +58,8 @@ export const pictureRoute: NameFamily = {
     en: {
       title: "Where a picture goes",
       stems: [
-        (say) => [rule(say.about("hospital")), `${say.about("child")}’s knee is done. ${REQUESTS[say.about("request")]?.text ?? ""}`],
-        (say) => [`${say.about("child")}’s knee is done. ${REQUESTS[say.about("request")]?.text ?? ""}`, rule(say.about("hospital"))],
+        (say) => [rule(say.about("hospital")), `The operation on ${say.about("child")}’s knee is over. ${REQUESTS[say.about("request")]?.text ?? ""}`],
+        (say) => [`The operation on ${say.about("child")}’s knee is over. ${REQUESTS[say.about("request")]?.text ?? ""}`, rule(say.about("hospital"))],
         (say) => [`A picture of a child’s knee is part of that child’s record. ${rule(say.about("hospital"))}`, REQUESTS[say.about("request")]?.text ?? ""],
       ],
       question: "Which way does the picture go by this rule, and what must be done for a copy?",

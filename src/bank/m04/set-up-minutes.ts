@@ -21,7 +21,7 @@ export const setUpMinutes: SumFamily = {
   id: "set-up-minutes",
   code: "04d",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m04-time"],

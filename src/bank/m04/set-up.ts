@@ -1,5 +1,9 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { HOSPITALS, SIDES } from "../m01/common.ts";
+
+/** What the list of another hospital marks keep. */
+const ELSEWHERE = "blunt obturator";
 
 const ALWAYS = ["list-read", "pack-checked", "pack-opened", "counted", "connected", "white", "picture", "skin", "kept", "count-closed", "binned"] as const;
 const MORE = ["field", "fluid", "warmed", "integrity"] as const;
@@ -10,7 +14,7 @@ export const setUp: OrderFamily = {
   id: "set-up",
   code: "04e",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m04-order"],
@@ -39,9 +43,11 @@ export const setUp: OrderFamily = {
     { before: "count-closed", after: "binned", critical: true },
     { before: "kept", after: "binned" },
   ],
-  draw: (chance) => {
+  draw: (chance, local = LOCAL_LIST) => {
+    const hospital = chance.pick(HOSPITALS);
+    const kept = hospital === local.hospital ? (chance.shuffled(local.pack.filter(({ keep }) => keep))[0]?.thing ?? ELSEWHERE) : ELSEWHERE;
     const more = chance.shuffled(MORE).slice(0, chance.below(MORE.length + 1));
-    return { givens: {}, about: { hospital: chance.pick(HOSPITALS), side: chance.pick(SIDES) }, shown: chance.shuffled([...ALWAYS, ...more]) };
+    return { givens: {}, about: { hospital, side: chance.pick(SIDES), kept }, shown: chance.shuffled([...ALWAYS, ...more]), local: local.hash };
   },
   slips: [
     { id: "opened-unchecked", breaks: ["pack-checked", "pack-opened"] },
@@ -54,8 +60,8 @@ export const setUp: OrderFamily = {
     en: {
       title: "Open, connect, keep",
       stems: [
-        (say) => [`A ${say.about("side")} knee at ${say.about("hospital")}, a single-use scope set, a trolley still bare. The local list marks one item: keep until the count is closed.`],
-        (say) => [`You show a new colleague at ${say.about("hospital")} how the set is opened and connected for a ${say.about("side")} knee. One thing on the list is marked keep until the count is closed.`],
+        (say) => [`A ${say.about("side")} knee at ${say.about("hospital")}, a single-use scope set, a trolley still bare. The local list marks the ${say.about("kept")}: keep until the count is closed.`],
+        (say) => [`You show a new colleague at ${say.about("hospital")} how the set is opened and connected for a ${say.about("side")} knee. On the list the ${say.about("kept")} is marked keep until the count is closed.`],
         (say) => [`What is done too early cannot be undone: an opened pack, a cut skin, a full bin. Order the set-up for a ${say.about("side")} knee at ${say.about("hospital")}.`],
       ],
       question: "In which order? Any order that breaks no rule will do.",
@@ -72,10 +78,10 @@ export const setUp: OrderFamily = {
         picture: "Check the picture: sharp, upright, true colour",
         warmed: "Take the fluid warmed as the sheet says",
         fluid: "Fill the tubing and let the air out",
-        kept: "Set aside the item that the list marks keep",
+        kept: (say) => `Set aside the ${say.about("kept")}, which the list marks keep`,
         skin: "Make the first cut",
         "count-closed": "Close the final count",
-        binned: "Dispose of the item that was kept",
+        binned: (say) => `Dispose of the ${say.about("kept")} that was kept`,
       },
       slips: {
         "opened-unchecked": { name: "opened before it was checked", because: () => ["An opened pack is used or thrown away; its date and its seal can no longer be read for sure."] },

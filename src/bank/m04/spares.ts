@@ -35,7 +35,7 @@ export const spares: SumFamily = {
   id: "spares",
   code: "04f",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m04-spares"],

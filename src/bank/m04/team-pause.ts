@@ -10,7 +10,7 @@ export const teamPause: OrderFamily = {
   id: "team-pause",
   code: "04j",
   module: "M04",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m04-pause"],
