@@ -86,12 +86,12 @@ describe("05b, 05c, 05f: pressures", () => {
     expect(items("pressure").filter((item) => grade(item, { kind: "sum", text: String(setting(item) + 5) }).verdict !== "unsafe-side").map(({ seed }) => seed)).toEqual([]);
   });
   it("estimates 123.5 mmHg for 95 and 0.85, as the curriculum prints after Tuncali 2006", () => {
-    expect(number("estimate", { systolicMmHg: 95, girthCm: 40, splitCm: 50, belowTimes: 0.85, fromTimes: 0.8 }, "estimateMmHg")).toBeCloseTo(123.5, 1);
+    expect(number("estimate", { systolicMmHg: 95, girthCm: 40, splitCm: 50, belowCoefficient: 0.85, fromCoefficient: 0.8 }, "estimateMmHg")).toBeCloseTo(123.5, 1);
   });
   it("gives back the systolic pressure of 300 estimates when the formula is run backwards", () => {
     const failed = items("estimate").filter((item) => {
       const g = valuesOf(item);
-      const row = value(g, value(g, "girthCm") >= value(g, "splitCm") ? "fromTimes" : "belowTimes");
+      const row = value(g, value(g, "girthCm") >= value(g, "splitCm") ? "fromCoefficient" : "belowCoefficient");
       return Math.abs(number("estimate", g, "estimateMmHg") * row - 10 - value(g, "systolicMmHg")) > 1e-6;
     });
     expect(failed.map(({ seed }) => seed)).toEqual([]);

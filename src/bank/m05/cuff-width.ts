@@ -49,7 +49,7 @@ export const cuffWidth: SumFamily = {
   id: "cuff-width",
   code: "05a",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m05-width"],

@@ -120,7 +120,7 @@ export const doseCuff: TrayFamily = {
   id: "dose-cuff",
   code: "05g",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m05-dose-cuff"],

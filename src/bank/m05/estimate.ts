@@ -9,19 +9,19 @@ const CONSTANT = "cuff-estimate.constant@1";
 const SYSTOLIC = { key: "systolicMmHg", unit: "mmHg", least: 90, greatest: 150, step: 1 } as const;
 const GIRTH = { key: "girthCm", unit: "cm", least: 36, greatest: 62, step: 1 } as const;
 const SPLIT = { key: "splitCm", unit: "cm", least: 45, greatest: 55, step: 5 } as const;
-const BELOW = { key: "belowTimes", unit: "times", least: 0.76, greatest: 0.86, step: 0.01 } as const;
-const FROM = { key: "fromTimes", unit: "times", least: 0.7, greatest: 0.8, step: 0.01 } as const;
+const BELOW = { key: "belowCoefficient", unit: "pieces", least: 0.76, greatest: 0.86, step: 0.01 } as const;
+const FROM = { key: "fromCoefficient", unit: "pieces", least: 0.7, greatest: 0.8, step: 0.01 } as const;
 const PERSONS = ["Mr Aldous, 34", "Ms Brandt, 41", "Mr Castell, 29", "Ms Dahl, 52", "Mr Ebner, 47", "Ms Farrow, 38"] as const;
 
 const added = (): number => cuff(CONSTANT).number.value ?? 0;
 const isBelow = (givens: Givens): boolean => given(givens, "girthCm") < given(givens, "splitCm");
-const coefficient = (givens: Givens): number => given(givens, isBelow(givens) ? "belowTimes" : "fromTimes");
-const beside = (givens: Givens): number => given(givens, isBelow(givens) ? "fromTimes" : "belowTimes");
+const coefficient = (givens: Givens): number => given(givens, isBelow(givens) ? "belowCoefficient" : "fromCoefficient");
+const beside = (givens: Givens): number => given(givens, isBelow(givens) ? "fromCoefficient" : "belowCoefficient");
 const estimateOf = (givens: Givens, tissueCoefficient = coefficient(givens)): number => {
   const systolicMmHg = given(givens, "systolicMmHg");
   return systolicMmHg > 0 && tissueCoefficient > 0 && tissueCoefficient <= 1 ? occlusionEstimateMmHg({ systolicMmHg, tissueCoefficient }) : Number.NaN;
 };
-const row = (say: Say): string => say.bare(say.value("girthCm") < say.value("splitCm") ? "belowTimes" : "fromTimes");
+const row = (say: Say): string => say.bare(say.value("girthCm") < say.value("splitCm") ? "belowCoefficient" : "fromCoefficient");
 const answer = (say: Say): string => measure(answerIn(say, "estimateMmHg"), "mmHg");
 
 /** 05c: an occlusion pressure estimated by a formula for adults. */
@@ -30,7 +30,7 @@ export const estimate: SumFamily = {
   id: "estimate",
   code: "05c",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m05-pressure"],
@@ -40,12 +40,12 @@ export const estimate: SumFamily = {
   givens: [SYSTOLIC, GIRTH, SPLIT, BELOW, FROM],
   asks: [{ id: "estimateMmHg", unit: "mmHg", roundTo: 1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
-    const fromTimes = chance.onGrid(FROM);
-    const belowTimes = Math.max(BELOW.least, Number((fromTimes + chance.onGrid({ least: 0.04, greatest: 0.06, step: 0.01 })).toFixed(2)));
+    const fromCoefficient = chance.onGrid(FROM);
+    const belowCoefficient = Math.max(BELOW.least, Number((fromCoefficient + chance.onGrid({ least: 0.04, greatest: 0.06, step: 0.01 })).toFixed(2)));
     return {
-      givens: { systolicMmHg: chance.onGrid(SYSTOLIC), girthCm: chance.onGrid(GIRTH), splitCm: chance.onGrid(SPLIT), belowTimes, fromTimes },
+      givens: { systolicMmHg: chance.onGrid(SYSTOLIC), girthCm: chance.onGrid(GIRTH), splitCm: chance.onGrid(SPLIT), belowCoefficient, fromCoefficient },
       about: { person: chance.pick(PERSONS), hospital: chance.pick(HOSPITALS) },
-      origins: { splitCm: { from: "local" }, belowTimes: { from: "local" }, fromTimes: { from: "local" } },
+      origins: { splitCm: { from: "local" }, belowCoefficient: { from: "local" }, fromCoefficient: { from: "local" } },
     };
   },
   solve: (givens) => ({ estimateMmHg: estimateOf(givens) }),
@@ -61,16 +61,16 @@ export const estimate: SumFamily = {
       title: "An estimate for adults",
       stems: [
         (say) => [`${say.about("person")}, an adult, lies on the table before the children. The occlusion pressure cannot be measured today, and ${say.about("hospital")} hospital uses the published estimate: (systolic pressure + ${added()}) ÷ tissue coefficient. The coefficients are from the sheet of that hospital.`],
-        (say) => [`On the adult list of ${say.about("hospital")} hospital the sheet has two rows of tissue coefficients. For ${say.about("person")} you estimate the occlusion pressure by (systolic pressure + ${added()}) ÷ coefficient.`],
+        (say) => [`On the adult list of ${say.about("hospital")} hospital the sheet has two rows of tissue coefficients. For ${say.about("person")}, you estimate the occlusion pressure by (systolic pressure + ${added()}) ÷ coefficient.`],
         (say) => [`${say.about("person")}: an adult thigh. The formula was worked out on adults: systolic pressure and ${added()} more, divided by the tissue coefficient. The two rows are those of ${say.about("hospital")} hospital.`],
       ],
       question: "What occlusion pressure does the formula estimate? To the nearest mmHg.",
       givens: {
         systolicMmHg: "Systolic blood pressure",
         girthCm: "Girth of the thigh",
-        splitCm: "The table changes its row at a girth of, local sheet",
-        belowTimes: "Coefficient below that girth, local sheet",
-        fromTimes: "Coefficient from that girth on, local sheet",
+        splitCm: "Girth at which the table changes its row, local sheet",
+        belowCoefficient: "Coefficient below that girth, local sheet",
+        fromCoefficient: "Coefficient from that girth on, local sheet",
       },
       asks: { estimateMmHg: "Estimate" },
       says: { none: "No estimate exists", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },

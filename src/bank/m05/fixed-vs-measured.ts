@@ -5,9 +5,10 @@ import { cuff } from "../../facts/cuff.ts";
 import { answerIn, given, HOSPITALS, measure } from "./theatre-words.ts";
 
 const STUDY = { fixedMmHg: "cuff-trial.fixed@1", measuredMmHg: "cuff-trial.measured@1" } as const;
-const FIXED = { key: "fixedMmHg", unit: "mmHg", least: 200, greatest: 350, step: 1 } as const;
+const FIXED = { key: "fixedMmHg", unit: "mmHg", least: 200, greatest: 300, step: 1 } as const;
 const MEASURED = { key: "measuredMmHg", unit: "mmHg", least: 120, greatest: 240, step: 1 } as const;
 const HUNDRED = 100;
+const LEAST_DROP_MMHG = 40;
 
 const shareOf = (givens: Givens): number => (HUNDRED * (given(givens, "fixedMmHg") - given(givens, "measuredMmHg"))) / given(givens, "fixedMmHg");
 const answer = (say: Say): string => measure(answerIn(say, "reductionPercent"), "%", 1);
@@ -22,12 +23,12 @@ export const fixedVsMeasured: SumFamily = {
   id: "fixed-vs-measured",
   code: "05f",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m05-pressure"],
   reads: [STUDY.fixedMmHg, STUDY.measuredMmHg],
-  sources: [{ source: "reilly-2009", entry: STUDY.measuredMmHg }],
+  sources: Object.values(STUDY).map((entry) => ({ source: "reilly-2009", entry })),
   cautions: ["C15"],
   givens: [FIXED, MEASURED],
   asks: [{ id: "reductionPercent", unit: "%", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
@@ -40,7 +41,8 @@ export const fixedVsMeasured: SumFamily = {
         origins: { fixedMmHg: { from: "study", entry: STUDY.fixedMmHg }, measuredMmHg: { from: "study", entry: STUDY.measuredMmHg } },
       };
     }
-    return { givens: { fixedMmHg: chance.pick([250, 275, 300, 325, 350]), measuredMmHg: chance.onGrid(MEASURED) }, about: { basis: "audit", hospital } };
+    const fixedMmHg = chance.pick([225, 250, 275, 300]);
+    return { givens: { fixedMmHg, measuredMmHg: chance.onGrid({ ...MEASURED, greatest: Math.min(MEASURED.greatest, fixedMmHg - LEAST_DROP_MMHG) }) }, about: { basis: "audit", hospital }, sources: [] };
   },
   solve: (givens) => ({ reductionPercent: shareOf(givens) }),
   slips: [

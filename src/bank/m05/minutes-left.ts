@@ -1,9 +1,11 @@
+import { type LocalList, ownLimit } from "../../engine/kit/local-list.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
 import { isSays } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { minutesLeft } from "../../engine/theatre/minutes-left.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { clockOf, decimalMinutes, earlier, hourOf, later, minuteOf, signedMinutes, STARTS } from "./cuff-clock.ts";
 import { AGES, CHILDREN, childOf, given, HOSPITALS, measure } from "./theatre-words.ts";
 
@@ -53,15 +55,18 @@ const warningLeftOut = ({ givens, about }: Draw): Solution | null => {
   return isSays(right) ? null : { ...right, ...alarm(countFrom(givens, time(about, "upAt"), time(about, "nowAt")).limitAt) };
 };
 
-const drawCase = (chance: Chance): Draw => {
-  const limitMin = chance.onGrid(LIMIT);
-  const warningMin = chance.onGrid(WARNING);
+/** A case with the limits of the hospital's sheet: our own ones where it is our own hospital. */
+const drawCase = (chance: Chance, list: LocalList): Draw => {
+  const hospital = chance.pick(HOSPITALS);
+  const limitMin = ownLimit(list, hospital, "cuff-time") ?? chance.onGrid(LIMIT);
+  const warningMin = ownLimit(list, hospital, "cuff-warning") ?? chance.onGrid(WARNING);
   const upAt = later(chance.pick(STARTS), chance.below(30));
   const cutMin = 4 + chance.below(9);
   const usedMin = chance.happens(1, 7) ? limitMin + chance.below(13) : cutMin + 3 + chance.below(limitMin - warningMin - cutMin - 5);
   return {
     givens: { limitMin, warningMin },
-    about: { upAt, cutAt: later(upAt, cutMin), nowAt: later(upAt, usedMin), child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+    about: { upAt, cutAt: later(upAt, cutMin), nowAt: later(upAt, usedMin), child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital },
+    local: list.hash,
     origins: { limitMin: { from: "local" }, warningMin: { from: "local" } },
   };
 };
@@ -90,7 +95,7 @@ export const cuffMinutesLeft: SumFamily = {
   id: "minutes-left",
   code: "05d",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m05-minutes"],
@@ -129,7 +134,7 @@ export const cuffMinutesLeft: SumFamily = {
       slips: {
         "counted-from-the-cut": { name: "counted from the skin cut", because: (say) => [`The limb has been without flow since ${say.about("upAt")}, not since ${say.about("cutAt")}. The sheet counts from inflation.`] },
         "counted-from-now": { name: "counted from now", because: (say) => [`The limit began at ${say.about("upAt")}. ${measure(usedMin(say), "min")} of it are used already.`] },
-        "warning-left-out": { name: "alarm at the limit", because: (say) => [`At ${limitAt(say)} the limit is reached. The alarm shall ring ${say.of("warningMin")} before, so that somebody can act.`] },
+        "warning-left-out": { name: "alarm at the limit", because: (say) => [`At ${limitAt(say)} the limit is reached. The alarm must ring ${say.of("warningMin")} before, so that somebody can act.`] },
         "hour-not-carried": { name: "hour not carried", because: (say) => [`No clock shows more than 59 minutes. Sixty of them make an hour: ${alarmAt(say)}.`] },
         "hundred-minutes": { name: "a hundred minutes in the hour", because: (say) => [`Clock times are not decimals. From ${say.about("upAt")} to ${say.about("nowAt")} are ${measure(usedMin(say), "min")}.`] },
         "sign-lost": { name: "sign lost", because: (say) => [`${measure(usedMin(say), "min")} are used and the limit is ${say.of("limitMin")}. Those minutes are over the limit, not left.`] },

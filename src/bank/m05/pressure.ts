@@ -9,6 +9,8 @@ const SYSTOLIC = { key: "systolicMmHg", unit: "mmHg", least: 80, greatest: 125, 
 const MARGIN = { key: "marginMmHg", unit: "mmHg", least: 30, greatest: 60, step: 5 } as const;
 const SHOWN = { key: "shownMmHg", unit: "mmHg", least: 250, greatest: 300, step: 50 } as const;
 const STEP = 5;
+/** Under an anaesthetic a small child’s systolic pressure is not drawn as high as a big one’s; plausibility only, from memory. */
+const HIGHEST_MMHG = { atBirth: 95, aYear: 2 } as const;
 
 const sumOf = (givens: Givens): number => {
   const [occlusionMmHg, marginMmHg] = [given(givens, "occlusionMmHg"), given(givens, "marginMmHg")];
@@ -31,7 +33,7 @@ export const pressure: SumFamily = {
   id: "pressure",
   code: "05b",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m05-pressure"],
@@ -41,11 +43,12 @@ export const pressure: SumFamily = {
   givens: [MEASURED, SYSTOLIC, MARGIN, SHOWN],
   asks: [{ id: "settingMmHg", unit: "mmHg", roundTo: STEP, rounding: "down", safeSide: "down" }],
   draw: (chance) => {
-    const systolicMmHg = chance.onGrid(SYSTOLIC);
+    const age = chance.pick(AGES);
+    const systolicMmHg = chance.onGrid({ ...SYSTOLIC, greatest: Math.min(SYSTOLIC.greatest, HIGHEST_MMHG.atBirth + HIGHEST_MMHG.aYear * Number(age)) });
     const occlusionMmHg = Math.max(MEASURED.least, systolicMmHg + chance.onGrid({ least: 3, greatest: 60, step: 1 }));
     return {
       givens: { occlusionMmHg, systolicMmHg, marginMmHg: chance.onGrid(MARGIN), shownMmHg: chance.onGrid(SHOWN) },
-      about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+      about: { child: chance.pick(CHILDREN), age, hospital: chance.pick(HOSPITALS) },
       origins: { marginMmHg: { from: "local" } },
     };
   },

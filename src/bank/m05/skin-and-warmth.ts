@@ -7,7 +7,7 @@ export const skinAndWarmth: OrderFamily = {
   id: "skin-and-warmth",
   code: "05i",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m05-prepare"],

@@ -1,3 +1,4 @@
+import { type LocalList, ownLimit } from "../../engine/kit/local-list.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
 import { isSays } from "../../engine/question/family-head.ts";
@@ -5,6 +6,7 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { clockMinutes } from "../../engine/theatre/clock-minutes.ts";
 import { cuffPeriods } from "../../engine/theatre/cuff-periods.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { later, STARTS } from "./cuff-clock.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, HOSPITALS, measure } from "./theatre-words.ts";
 
@@ -35,14 +37,17 @@ const signLost = (draw: Draw): Solution | null => {
   return over > 0 ? { countedMin: counted(draw), leftMin: over } : null;
 };
 
-const drawCase = (chance: Chance): Draw => {
-  const restMin = chance.onGrid(REST);
+/** Two periods by the rule of the hospital's sheet: our own one where it is our own hospital. */
+const drawCase = (chance: Chance, list: LocalList): Draw => {
+  const hospital = chance.pick(HOSPITALS);
+  const restMin = ownLimit(list, hospital, "cuff-rest") ?? chance.onGrid(REST);
   const firstUpAt = later(chance.pick(STARTS), chance.below(30));
   const downAt = later(firstUpAt, 25 + chance.below(36));
   const againUpAt = later(downAt, chance.happens(3, 5) ? 3 + chance.below(restMin - 3) : restMin + chance.below(8));
   return {
-    givens: { limitMin: chance.onGrid(LIMIT), restMin },
-    about: { firstUpAt, downAt, againUpAt, nowAt: later(againUpAt, 10 + chance.below(36)), child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+    givens: { limitMin: ownLimit(list, hospital, "cuff-time") ?? chance.onGrid(LIMIT), restMin },
+    about: { firstUpAt, downAt, againUpAt, nowAt: later(againUpAt, 10 + chance.below(36)), child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital },
+    local: list.hash,
     origins: { limitMin: { from: "local" }, restMin: { from: "local" } },
   };
 };
@@ -62,7 +67,7 @@ export const twoPeriods: SumFamily = {
   id: "two-periods",
   code: "05e",
   module: "M05",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m05-minutes"],
@@ -99,7 +104,7 @@ export const twoPeriods: SumFamily = {
         "reset-after-a-short-rest": { name: "count begun anew after a short rest", because: (say) => [`${rest(say)} of rest are fewer than the ${say.of("restMin")} that the sheet asks for. The first ${measure(first(say), "min")} still count.`] },
         "never-reset": { name: "count never begun anew", because: (say) => [`The rest of ${rest(say)} reached the ${say.of("restMin")} of the sheet. Its count begins anew with the second inflation. Counting on is cautious, but it is not what this sheet asks.`] },
         "rest-counted": { name: "rest counted as pressure", because: (say) => [`While the cuff was down, blood ran. The ${rest(say)} between the periods are no minutes under pressure.`] },
-        "limit-left-whole": { name: "limit left whole", because: (say) => [`${countedText(say)} of the ${say.of("limitMin")} are used. What is left is the rest of it, not the whole.`] },
+        "limit-left-whole": { name: "limit left whole", because: (say) => [isOver(say) ? `${countedText(say)} count, and the limit is ${say.of("limitMin")}. All of it is used; nothing is left.` : `${countedText(say)} of the ${say.of("limitMin")} are used. What is left is the rest of it, not the whole.`] },
         "sign-lost": { name: "sign lost", because: (say) => [`${countedText(say)} count and the limit is ${say.of("limitMin")}. Those minutes are over the limit, not left.`] },
       },
       working: (say) => [
