@@ -28,7 +28,7 @@ export const betweenTools: SumFamily = {
   id: "between-tools",
   code: "06a",
   module: "M06",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m06-angle"],

@@ -1,6 +1,7 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens } from "../../engine/question/family-head.ts";
+import type { SourceMark } from "../../engine/question/verdict.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { simulatedLine } from "../../facts/simulated-line.ts";
 import { answerText, answerValue, given, PERCENT, SIDES } from "../m01/common.ts";
@@ -20,6 +21,8 @@ const STUDIES: Readonly<Record<string, Study>> = {
   child: { anterolateral: "line-touches-peroneal.al-lateral-edge@1", anteromedial: "line-touches-peroneal.am-lateral-edge@1", whom: "scans of children", touched: "the common peroneal nerve, from the lateral edge of the popliteus tendon" },
   adult: { anterolateral: "line-touches-bundle.adult-al-root@1", anteromedial: "line-touches-bundle.adult-am-root@1", whom: "scans of adults", touched: "artery, vein or nerve behind the root of the lateral meniscus, when carried beyond the capsule" },
 };
+const sourcesOf = (source: string, { anterolateral, anteromedial }: Study): readonly SourceMark[] => [{ source, entry: anterolateral }, { source, entry: anteromedial }];
+const SOURCES = { child: sourcesOf("houston-2025", STUDIES["child"] as Study), adult: sourcesOf("chuaychoosakoon-2023", STUDIES["adult"] as Study) } as const;
 const study = (about: Draw["about"]): Study => STUDIES[about["study"] ?? ""] ?? (STUDIES["child"] as Study);
 const studied = (say: Say): Study => study({ study: say.about("study") });
 
@@ -45,12 +48,12 @@ export const linesThatTouch: SumFamily = {
   id: "lines-that-touch",
   code: "06e",
   module: "M06",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m06-portal"],
   reads: Object.values(STUDIES).flatMap(({ anterolateral, anteromedial }) => [anterolateral, anteromedial]),
-  sources: [{ source: "houston-2025", entry: "line-touches-peroneal.al-lateral-edge@1" }, { source: "chuaychoosakoon-2023", entry: "line-touches-bundle.adult-al-root@1" }],
+  sources: [...SOURCES.child, ...SOURCES.adult],
   cautions: ["C6", "C9", "C14"],
   givens: [{ key: "anterolateralPercent", ...SHARE }, { key: "anteromedialPercent", ...SHARE }, LINES],
   asks: [
@@ -59,11 +62,13 @@ export const linesThatTouch: SumFamily = {
     { id: "fewerLines", unit: "pieces", roundTo: 1, rounding: "nearest", safeSide: "none" },
   ],
   draw: (chance) => {
-    const name = chance.pick(["child", "child", "adult"]);
+    const name = chance.pick(["child", "child", "adult"] as const);
     const { anterolateral, anteromedial } = study({ study: name });
     return {
       givens: { anterolateralPercent: percentOf(anterolateral), anteromedialPercent: percentOf(anteromedial), lines: chance.onGrid(LINES) },
       about: { study: name, side: chance.pick(SIDES) },
+      sources: SOURCES[name],
+      cautions: name === "adult" ? ["C6", "C9", "C14"] : ["C6", "C14"],
       origins: { anterolateralPercent: { from: "study", entry: anterolateral }, anteromedialPercent: { from: "study", entry: anteromedial } },
     };
   },
@@ -86,9 +91,9 @@ export const linesThatTouch: SumFamily = {
         (say) => [`A simulated line is not a needle and not a patient. ${studied(say).whom.charAt(0).toUpperCase()}${studied(say).whom.slice(1)}: the shares of lines from two portals that touch ${studied(say).touched}. You draw the number below from each portal of a ${say.about("side")} model knee.`],
         (say) => [`Two portals, one target, one structure. Published for ${studied(say).whom}: the share of straight lines that touches ${studied(say).touched}. Suppose the shares hold in your model of a ${say.about("side")} knee.`],
       ],
-      question: "What share touches from the better portal, how many percentage points are between the two, and how many lines fewer would touch in your model? One decimal for the shares, whole lines.",
+      question: "What share touches from the better portal, how many percentage points are between the two, and how many fewer lines would touch in your model? One decimal for the shares, whole lines.",
       givens: { anterolateralPercent: "Touching, from the anterolateral portal", anteromedialPercent: "Touching, from the anteromedial portal", lines: "Lines drawn from each portal, in the model" },
-      asks: { lessPercent: "Share from the better portal", differencePoints: "Difference", fewerLines: "Lines fewer that touch" },
+      asks: { lessPercent: "Share from the better portal", differencePoints: "Difference", fewerLines: "Fewer lines that touch" },
       says: { none: "Neither line touches", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "the-worse-line": { name: "the worse line picked", because: (say) => [`${answerText(say, "lessPercent", { places: 1, unit: "%" })} from the ${better(say)} portal is the smaller share. For this target and this structure the other portal touches more often.`] },
@@ -98,7 +103,7 @@ export const linesThatTouch: SumFamily = {
       },
       working: (say) => [
         `Difference: ${answerText(say, "differencePoints", { places: 1, unit: "points" })}`,
-        `${say.bare("lines")} × ${say.number(answerValue(say, "differencePoints"))} ÷ 100 = ${say.number(answerValue(say, "fewerLines"), 0)} lines fewer`,
+        `${say.bare("lines")} × ${say.number(answerValue(say, "differencePoints"))} ÷ 100 = ${say.number(answerValue(say, "fewerLines"), 0)} fewer lines`,
       ],
       right: (say) => [`From the ${better(say)} portal fewer of these lines touch this structure. Still missing: other structures, other knee positions, other targets, and any harm at all; a line that touches is not an injury rate.`],
       off: () => ["Find the smaller share first: it belongs to the better portal for this target. Then take the smaller from the larger, and that share of your own lines."],

@@ -15,7 +15,7 @@ export const overTheHump: SumFamily = {
   id: "over-the-hump",
   code: "06d",
   module: "M06",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m06-angle"],

@@ -8,6 +8,9 @@ const WORKING = { key: "workingMm", unit: "mm", least: 70, greatest: 140, step: 
 const TISSUE = { key: "softTissueMm", unit: "mm", least: 8, greatest: 40, step: 1 } as const;
 const PATH = { key: "pathMm", unit: "mm", least: 40, greatest: 85, step: 1 } as const;
 
+/** Soft tissue that goes with a build, for plausibility only: no published thickness was found. */
+const TISSUE_OF = { slim: { least: 8, greatest: 15 }, tall: { least: 12, greatest: 24 }, sturdy: { least: 18, greatest: 40 } } as const;
+
 const spare = (givens: Givens): number => sumOnGrid(given(givens, "workingMm"), -given(givens, "softTissueMm"), -given(givens, "pathMm"));
 const spareOf = (givens: Givens): Solution => (spare(givens) < 0 ? { says: "none" } : { spareMm: spare(givens) });
 const above = (spareMm: number): Solution | null => (spareMm < 0 ? null : { spareMm });
@@ -19,7 +22,7 @@ export const reach: SumFamily = {
   id: "reach",
   code: "06b",
   module: "M06",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m06-angle"],
@@ -28,10 +31,13 @@ export const reach: SumFamily = {
   cautions: ["C6"],
   givens: [WORKING, TISSUE, PATH],
   asks: [{ id: "spareMm", unit: "mm", roundTo: 1, rounding: "nearest", safeSide: "none" }],
-  draw: (chance) => ({
-    givens: { workingMm: chance.onGrid(WORKING), softTissueMm: chance.onGrid(TISSUE), pathMm: chance.onGrid(PATH) },
-    about: { side: chance.pick(SIDES), tool: chance.pick(["hook probe", "grasper", "small scope", "suture retriever"]), build: chance.pick(["slim", "sturdy", "tall"]) },
-  }),
+  draw: (chance) => {
+    const build = chance.pick(Object.keys(TISSUE_OF) as readonly (keyof typeof TISSUE_OF)[]);
+    return {
+      givens: { workingMm: chance.onGrid(WORKING), softTissueMm: chance.onGrid({ ...TISSUE, ...TISSUE_OF[build] }), pathMm: chance.onGrid(PATH) },
+      about: { side: chance.pick(SIDES), tool: chance.pick(["hook probe", "grasper", "small scope", "suture retriever"]), build },
+    };
+  },
   solve: spareOf,
   slips: [
     { id: "tissue-left-out", gives: ({ givens }) => above(sumOnGrid(given(givens, "workingMm"), -given(givens, "pathMm"))) },
