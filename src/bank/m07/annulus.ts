@@ -22,7 +22,7 @@ export const annulus: SumFamily = {
   id: "annulus",
   code: "07d",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m07-flow"],

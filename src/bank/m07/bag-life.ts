@@ -11,6 +11,9 @@ const RESERVE = { key: "reserveMl", unit: "mL", least: 100, greatest: 300, step:
 const FLOW = { key: "flowMlPerMin", unit: "mL/min", least: 40, greatest: 150, step: 5 } as const;
 const CASE = { key: "caseMin", unit: "min", least: 30, greatest: 120, step: 5 } as const;
 
+/** More than this through a child’s knee would be another question. */
+const MOST_FLUID_ML = 9000;
+
 const supply = (givens: Givens, reserveMl = given(givens, "reserveMl")) => ({ bagMl: given(givens, "bagMl"), reserveMl, flowMlPerMin: given(givens, "flowMlPerMin"), caseMin: given(givens, "caseMin") });
 const solved = (givens: Givens, reserveMl = given(givens, "reserveMl")): Record<"lastsMin" | "bags", number> => ({ lastsMin: bagMinutes(supply(givens, reserveMl)), bags: bagsForCase(supply(givens, reserveMl)) });
 
@@ -32,7 +35,7 @@ export const bagLife: SumFamily = {
   id: "bag-life",
   code: "07f",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m07-bag"],
@@ -44,11 +47,15 @@ export const bagLife: SumFamily = {
     { id: "lastsMin", unit: "min", roundTo: 1, rounding: "down", safeSide: "down" },
     { id: "bags", unit: "pieces", roundTo: 1, rounding: "up", safeSide: "up" },
   ],
-  draw: (chance) => ({
-    givens: { bagMl: chance.onGrid(BAG), reserveMl: chance.onGrid(RESERVE), flowMlPerMin: chance.onGrid(FLOW), caseMin: chance.onGrid(CASE) },
-    about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
-    origins: { reserveMl: { from: "local" } },
-  }),
+  draw: (chance) => {
+    const flowMlPerMin = chance.onGrid(FLOW);
+    const longest = CASE.step * Math.floor(MOST_FLUID_ML / flowMlPerMin / CASE.step);
+    return {
+      givens: { bagMl: chance.onGrid(BAG), reserveMl: chance.onGrid(RESERVE), flowMlPerMin, caseMin: chance.onGrid({ ...CASE, greatest: Math.min(CASE.greatest, longest) }) },
+      about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+      origins: { reserveMl: { from: "local" } },
+    };
+  },
   solve: (givens) => solved(givens),
   slips: [
     { id: "reserve-forgotten", gives: ({ givens }) => solved(givens, 0) },

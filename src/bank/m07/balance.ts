@@ -101,7 +101,7 @@ export const balance: RangeFamily = {
   id: "balance",
   code: "07g",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m07-balance"],

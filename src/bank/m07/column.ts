@@ -19,13 +19,14 @@ interface Saline {
   readonly densityKgPerM3: number;
   readonly degrees: string;
   readonly origins: NonNullable<Draw["origins"]>;
+  readonly sources: NonNullable<Draw["sources"]>;
 }
 
 /** Saline as it comes from the shelf or from the warmer, with its published density. */
 export const drawSaline = (chance: Chance): Saline => {
   const degrees = chance.pick(TEMPERATURES);
   const entry = `density.saline-${degrees}@1`;
-  return { densityKgPerM3: liquid(entry).number.value ?? 0, degrees, origins: { densityKgPerM3: { from: "study", entry } } };
+  return { densityKgPerM3: liquid(entry).number.value ?? 0, degrees, origins: { densityKgPerM3: { from: "study", entry } }, sources: COLUMN_SOURCES.filter((mark) => mark.entry === entry) };
 };
 
 /** Pressure of a column of this question's saline; negative below the joint, where it would draw. */

@@ -19,7 +19,7 @@ export const hangAt: SumFamily = {
   id: "hang-at",
   code: "07b",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m07-head"],
@@ -32,10 +32,11 @@ export const hangAt: SumFamily = {
     { id: "aboveFloorCm", unit: "cm", roundTo: 1, rounding: "nearest", safeSide: "none" },
   ],
   draw: (chance) => {
-    const { degrees, origins, densityKgPerM3 } = drawSaline(chance);
+    const { degrees, origins, sources, densityKgPerM3 } = drawSaline(chance);
     return {
       givens: { wantedMmHg: chance.onGrid(WANTED), tableAboveFloorCm: chance.onGrid(TABLE), jointAboveTableCm: chance.onGrid(JOINT), densityKgPerM3 },
       about: { degrees, child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+      sources,
       origins: { ...origins, wantedMmHg: { from: "local" } },
     };
   },
@@ -51,7 +52,7 @@ export const hangAt: SumFamily = {
       title: "Where to hang the bag",
       stems: [
         (say) => [`The sheet of ${say.about("hospital")} hospital names the pressure for ${childOf(say)}. You hang ${bagOf(say)}, outflow shut.`],
-        (say) => [`${childOf(say)} lies on the table, the thigh in its holder. Gravity shall make the pressure that the sheet of ${say.about("hospital")} hospital names; ${bagOf(say)}, and nothing running.`],
+        (say) => [`${childOf(say)} lies on the table, the thigh in its holder. Gravity is to make the pressure that the sheet of ${say.about("hospital")} hospital names; ${bagOf(say)}, and nothing running.`],
         (say) => [`No pump today: ${bagOf(say)}, hung on a stand. For ${childOf(say)} the sheet of ${say.about("hospital")} hospital asks for the pressure below, with the outflow shut.`],
       ],
       question: "How high must the fluid level stand, above the joint and above the floor? Both to the nearest centimetre.",

@@ -19,7 +19,7 @@ export const fluidHead: SumFamily = {
   id: "head",
   code: "07a",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["m07-head"],
@@ -29,11 +29,11 @@ export const fluidHead: SumFamily = {
   givens: [LEVEL, JOINT, DENSITY],
   asks: [{ id: "pressureMmHg", unit: "mmHg", roundTo: 1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
-    const { degrees, origins, densityKgPerM3 } = drawSaline(chance);
+    const { degrees, origins, sources, densityKgPerM3 } = drawSaline(chance);
     const jointAboveFloorCm = chance.onGrid(JOINT);
     const most = Math.min(LEVEL.greatest, jointAboveFloorCm + GREATEST_HEAD_CM);
     const levelAboveFloorCm = chance.onGrid({ ...LEVEL, least: jointAboveFloorCm + LEAST_HEAD_CM, greatest: most });
-    return { givens: { levelAboveFloorCm, jointAboveFloorCm, densityKgPerM3 }, about: { degrees, child: chance.pick(CHILDREN), age: chance.pick(AGES) }, origins };
+    return { givens: { levelAboveFloorCm, jointAboveFloorCm, densityKgPerM3 }, about: { degrees, child: chance.pick(CHILDREN), age: chance.pick(AGES) }, origins, sources };
   },
   solve: (givens) => ({ pressureMmHg: pressureOf(givens, headOf(givens)) }),
   slips: [
@@ -47,7 +47,7 @@ export const fluidHead: SumFamily = {
     en: {
       title: "Head of pressure",
       stems: [
-        (say) => [`The knee of ${childOf(say)} runs by gravity from ${bagOf(say)}. The outflow is shut and nothing moves in the line.`],
+        (say) => [`The knee of ${childOf(say)} is filled by gravity from ${bagOf(say)}. The outflow is shut and nothing moves in the line.`],
         (say) => [`Gravity alone fills the knee of ${childOf(say)} from ${bagOf(say)}; outflow shut, the drip chamber still. Somebody has measured the two heights from the floor.`],
         (say) => [`Nothing runs: the outflow is shut, and the level in ${bagOf(say)} stands still above the knee of ${childOf(say)}. You want to know what the joint feels.`],
       ],

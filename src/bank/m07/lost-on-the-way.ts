@@ -30,7 +30,7 @@ export const lostOnTheWay: SumFamily = {
   id: "lost-on-the-way",
   code: "07e",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m07-flow"],

@@ -11,7 +11,7 @@ export const moveTheKnee: OrderFamily = {
   id: "move-the-knee",
   code: "07i",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: true,
   objectives: ["m07-move"],
@@ -54,7 +54,7 @@ export const moveTheKnee: OrderFamily = {
     en: {
       title: "Moving a full knee",
       stems: [
-        (say) => [`The ${say.about("side")} knee of ${childOf(say)} is full and the outflow is shut. Now it shall be ${say.about("way")}.`],
+        (say) => [`The ${say.about("side")} knee of ${childOf(say)} is full and the outflow is shut. Now it is to be ${say.about("way")}.`],
         (say) => [`“I want the knee ${say.about("way")},” says the surgeon. The joint of ${childOf(say)} stands under pressure, with nothing running.`],
         (say) => [`Nothing runs: the ${say.about("side")} knee of ${childOf(say)} is filled, outflow shut. The next view needs it ${say.about("way")}.`],
       ],

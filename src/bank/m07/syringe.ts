@@ -27,7 +27,7 @@ export const syringe: SumFamily = {
   id: "syringe",
   code: "07h",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: true,
   objectives: ["m07-flow"],

@@ -20,7 +20,7 @@ export const tableUp: SumFamily = {
   id: "table-up",
   code: "07j",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m07-head"],
@@ -30,11 +30,12 @@ export const tableUp: SumFamily = {
   givens: [LEVEL, MOVED, DENSITY],
   asks: [{ id: "pressureMmHg", unit: "mmHg", roundTo: 1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
-    const { degrees, origins, densityKgPerM3 } = drawSaline(chance);
+    const { degrees, origins, sources, densityKgPerM3 } = drawSaline(chance);
     return {
       givens: { levelAboveJointCm: chance.onGrid(LEVEL), movedCm: chance.onGrid(MOVED), densityKgPerM3 },
       about: { degrees, way: chance.pick(["up", "up", "down"]), child: chance.pick(CHILDREN), age: chance.pick(AGES), who: chance.pick(["The anaesthetist", "The assistant", "A tall surgeon", "The practitioner on the floor"]) },
       origins,
+      sources,
     };
   },
   solve: (givens, about) => ({ pressureMmHg: pressureOf(givens, headAfter(givens, isDown(about))) }),

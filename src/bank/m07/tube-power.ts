@@ -18,7 +18,7 @@ export const tubePower: SumFamily = {
   id: "tube-power",
   code: "07c",
   module: "M07",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["m07-flow"],
@@ -31,7 +31,7 @@ export const tubePower: SumFamily = {
     const fromBoreMm = chance.onGrid(FROM);
     return {
       givens: { fromBoreMm, toBoreMm: Number((fromBoreMm + chance.onGrid(MORE)).toFixed(1)) },
-      about: { hospital: chance.pick(HOSPITALS), part: chance.pick(["cannula", "inflow sheath", "outflow needle"]) },
+      about: { hospital: chance.pick(HOSPITALS), part: chance.pick(["cannula", "inflow sheath", "outflow tube"]) },
     };
   },
   solve: (givens) => {
