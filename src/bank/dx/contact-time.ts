@@ -4,7 +4,7 @@ import { answerText, given, HOSPITALS } from "../m01/common.ts";
 
 const WORDS = { key: "words", unit: "pieces", least: 1500, greatest: 6000, step: 100 } as const;
 const QUESTIONS = { key: "questions", unit: "pieces", least: 8, greatest: 30, step: 1 } as const;
-const DIFFICULTY = { key: "difficulty", unit: "points", least: 1, greatest: 5, step: 1 } as const;
+const DIFFICULTY = { key: "difficulty", unit: "pieces", least: 1, greatest: 5, step: 1 } as const;
 
 /** Parts of the contact-time formula that nurses' accreditors print (Mergener 1991, from memory). */
 const PARTS = { start: 22.3, word: 0.00209, question: 2.78, level: 15.5, share: 0.9 } as const;
@@ -18,7 +18,7 @@ export const contactTime: SumFamily = {
   id: "contact-time",
   code: "15g",
   module: "DX",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["dx-time"],

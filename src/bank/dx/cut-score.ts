@@ -25,7 +25,7 @@ export const cutScore: SumFamily = {
   id: "cut-score",
   code: "15e",
   module: "DX",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["dx-cut"],

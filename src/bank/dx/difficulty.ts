@@ -24,7 +24,7 @@ export const difficulty: SumFamily = {
   id: "difficulty",
   code: "15a",
   module: "DX",
-  version: 0,
+  version: 1,
   firstWave: true,
   unsafe: false,
   objectives: ["dx-item"],

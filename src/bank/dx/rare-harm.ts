@@ -17,7 +17,7 @@ export const rareHarm: SumFamily = {
   id: "rare-harm",
   code: "15i",
   module: "DX",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["dx-small"],
@@ -47,7 +47,7 @@ export const rareHarm: SumFamily = {
       asks: { upperPercent: "Risk, at most" },
       says: { none: "There is no risk", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "none-seen-none-there": { name: "none seen, none there", because: (say) => [`${say.bare("cases")} operations without harm do not make the risk nothing. A harm that is rarer than they are many is rarely seen.`] },
+        "none-seen-none-there": { name: "none seen, none there", because: (say) => [`${say.bare("cases")} operations without harm do not make the risk nothing. A harm that is rarer than one in so many will often not show in them.`] },
         "one-over-n": { name: "one over the number", because: () => ["One over the number is no upper end: harms that frequent are missed in more than a third of such series. Three over the number is the rule."] },
         "share-for-per-cent": { name: "share written as per cent", because: () => ["Three over the number is a share. In per cent it is a hundred times that."] },
         "called-untellable": { name: "given up too early", because: () => ["No harm seen still tells how large the risk may be at most."] },

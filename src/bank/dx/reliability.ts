@@ -7,6 +7,9 @@ const ITEMS = { key: "items", unit: "pieces", least: 15, greatest: 40, step: 1 }
 const SPREAD = { key: "sdPoints", unit: "points", least: 2.5, greatest: 7, step: 0.1 } as const;
 const WITHIN = { key: "withinPoints", unit: "points", least: 2, greatest: 8, step: 0.1 } as const;
 
+/** Totals that spread over more of the sheet than this are not met in one group. */
+const WIDEST_SHARE = 0.2;
+
 const at = (givens: Givens) => ({ items: given(givens, "items"), sdPoints: given(givens, "sdPoints"), within: given(givens, "withinPoints") });
 /** Kuder–Richardson 20 from the sum of p × (1 − p) and the spread of the totals (Kuder and Richardson 1937, 10.1007/BF02288391). */
 const reliability = ({ items, sdPoints, within }: ReturnType<typeof at>): number => (items / (items - 1)) * (1 - within / sdPoints ** 2);
@@ -23,7 +26,7 @@ export const reliabilityOfSheet: SumFamily = {
   id: "reliability",
   code: "15d",
   module: "DX",
-  version: 0,
+  version: 1,
   firstWave: false,
   unsafe: false,
   objectives: ["dx-reliability"],
@@ -37,7 +40,7 @@ export const reliabilityOfSheet: SumFamily = {
   ],
   draw: (chance) => {
     const items = chance.onGrid(ITEMS);
-    const sdPoints = chance.onGrid(SPREAD);
+    const sdPoints = chance.onGrid({ ...SPREAD, greatest: Math.min(SPREAD.greatest, Math.floor(items * WIDEST_SHARE * 10) / 10) });
     // The sum of p × (1 − p) can be a quarter of the items at most, and must leave a reliability that a sheet may have.
     const most = Math.min(WITHIN.greatest, Math.floor(Math.min(items / 4, sdPoints ** 2 * 0.6) * 10) / 10);
     const least = Math.max(WITHIN.least, Math.ceil(Math.min(most, sdPoints ** 2 * 0.12) * 10) / 10);
