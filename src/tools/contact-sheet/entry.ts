@@ -65,7 +65,7 @@ const rowsOf = (item: Item, response: Response): readonly Row[] =>
 const answerRows = (item: Item, right: Response): readonly AnswerRow[] => {
   const { compare } = explain(item, right);
   return rowsOf(item, right).map((row, index) => {
-    const accepted = compare[index]?.accepted;
+    const accepted = item.kind === "sum" || item.kind === "chain" ? compare[index]?.accepted : undefined;
     return accepted === undefined || accepted === "" || accepted === row.text ? row : { ...row, accepted };
   });
 };
