@@ -6,6 +6,8 @@ export interface SiteSettings {
   readonly edition: string;
   /** Where reports of faults go: an e-mail address, or words such as a room and a telephone; empty where nobody is named. */
   readonly reportTo: string;
+  /** True for computers that many people use: nothing is offered to be kept on the device. */
+  readonly isShared: boolean;
 }
 
 /** What whoever runs the site has set. */

@@ -5,6 +5,7 @@ import { filled, wordsOf, type Words } from "../facts/words.ts";
 import { Answered } from "./Answered.tsx";
 import { Asked } from "./Asked.tsx";
 import type { AskedPart } from "./asked-part.ts";
+import { KeptLine } from "./KeptLine.tsx";
 import { useCard } from "./use-card.ts";
 
 export interface Cite {
@@ -37,7 +38,7 @@ const citesOf = (item: Item, cites: readonly Cite[]): readonly Cite[] => {
 };
 
 /** Whose numbers these are, and the cautions that go with them. */
-const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
+export const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
   <div className="asksources">
     <p className="note">
       {cites.length === 0 ? null : <><b>{words.card.sources}:</b> {cites.map(({ text, path }, index) => <span key={path}>{index > 0 ? "; " : ""}<a href={path}>{text}</a></span>)}. </>}
@@ -49,7 +50,7 @@ const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: 
 
 /** One question: asked, answered, and asked again with other numbers. */
 export const QuestionCard = ({ item: first, place, count, cites, children, mapPart }: CardProps) => {
-  const { item, graded, problems, isOffline, round, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
+  const { item, graded, problems, isOffline, round, kept, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
   const words = wordsOf(item.language);
   return (
     <div ref={cardRef} tabIndex={-1} className="card">
@@ -64,6 +65,7 @@ export const QuestionCard = ({ item: first, place, count, cites, children, mapPa
           {graded.verdict.verdict === "right" ? null : <button type="button" className="quiet" onClick={askAgain}>{words.card.again}</button>}
         </div>
       ) : null}
+      {graded && kept ? <KeptLine kept={kept} words={words} /> : null}
       <Origins item={item} cites={citesOf(item, cites)} words={words} />
     </div>
   );

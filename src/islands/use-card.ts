@@ -4,7 +4,8 @@ import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
 import { drawHere, type Graded, gradeHere } from "./grading.ts";
 import { newSeed } from "./new-seed.ts";
-import { forget, recall, remember } from "./store.ts";
+import type { Kept } from "./store/record.ts";
+import { forget, recall, remember } from "./store/place.ts";
 
 export interface Card {
   readonly item: Item;
@@ -14,6 +15,8 @@ export interface Card {
   readonly isOffline: boolean;
   /** How many questions have been asked at this place, this one included. */
   readonly round: number;
+  /** Where the last answer is kept; null before there is one. */
+  readonly kept: Kept | null;
   readonly answer: (response: Response) => Promise<void>;
   readonly askAnother: () => Promise<void>;
   readonly askAgain: () => void;
@@ -21,6 +24,7 @@ export interface Card {
   readonly cardRef: RefObject<HTMLDivElement | null>;
 }
 
+type NoteAnswer = typeof import("./note-answer.ts").noteAnswer;
 type Focus = "verdict" | "question" | null;
 
 /** Moves the focus to what has just changed: the verdict after an answer, the card after a new question. */
@@ -36,6 +40,39 @@ const useFocus = (graded: Graded | null, item: Item) => {
   return { headingRef, cardRef, wanted };
 };
 
+/** Adds answers to the record, with the number of the try; says where the last one is kept. */
+const useKeeper = () => {
+  const [kept, setKept] = useState<Kept | null>(null);
+  const tries = useRef(0);
+  const note = useCallback(async (item: Item, graded: Graded, noteAnswer: NoteAnswer): Promise<void> => {
+    tries.current += 1;
+    setKept(await noteAnswer(item, graded, { tries: tries.current, hasHint: false }));
+  }, []);
+  /** Begins to count again, after so many tries. */
+  const begin = useCallback((after: number): void => {
+    tries.current = after;
+  }, []);
+  return { kept, note, begin, unsay: () => setKept(null) };
+};
+
+interface Recalled {
+  readonly first: Item;
+  readonly place: string;
+  readonly show: (asked: Item, response: Response) => Promise<Graded | null>;
+  readonly begin: (after: number) => void;
+}
+
+/** What this visit answered here before comes back once the page is alive. */
+const useRecall = ({ first, place, show, begin }: Recalled): void => {
+  useEffect(() => {
+    const before = recall(place);
+    if (!before || before.family !== first.family || before.version !== first.version) return;
+    const { seed, response } = before;
+    begin(1);
+    drawHere(before.family, seed, first.language).then((asked) => show(asked, response)).catch(() => forget(place));
+  }, [first, place, show, begin]);
+};
+
 /** State of one question card: the question, its answer, and what this visit remembers of both. */
 export const useCard = (first: Item, place: string): Card => {
   const [item, setItem] = useState(first);
@@ -43,43 +80,45 @@ export const useCard = (first: Item, place: string): Card => {
   const [problems, setProblems] = useState<readonly AskVerdict[]>([]);
   const [isOffline, setOffline] = useState(false);
   const [round, setRound] = useState(1);
+  const { kept, note, begin, unsay } = useKeeper();
   const { headingRef, cardRef, wanted } = useFocus(graded, item);
 
-  const show = useCallback(async (asked: Item, response: Response): Promise<void> => {
+  const show = useCallback(async (asked: Item, response: Response): Promise<Graded | null> => {
     const next = await gradeHere(asked, response).catch(() => null);
     setOffline(next === null);
-    if (next === null) return;
+    if (next === null) return null;
     const isRead = next.verdict.verdict !== "not-recognised";
     setProblems(isRead ? [] : next.verdict.parts.filter((part) => part.verdict === "not-recognised"));
-    if (!isRead) return;
+    if (!isRead) return null;
     remember(place, { family: asked.family, version: asked.version, seed: asked.seed, response });
     setItem(asked);
     setGraded(next);
+    return next;
   }, [place]);
 
-  // What this visit answered here before comes back once the page is alive.
-  useEffect(() => {
-    const before = recall(place);
-    if (!before || before.family !== first.family || before.version !== first.version) return;
-    const { seed, response } = before;
-    drawHere(before.family, seed, first.language).then((asked) => show(asked, response)).catch(() => forget(place));
-  }, [first, place, show]);
+  useRecall({ first, place, show, begin });
 
   const leave = (): void => {
     forget(place);
     wanted.current = "question";
     setGraded(null);
+    unsay();
   };
   return {
-    item, graded, problems, isOffline, round, headingRef, cardRef,
-    answer: (response) => {
+    item, graded, problems, isOffline, round, kept, headingRef, cardRef,
+    answer: async (response) => {
       wanted.current = "verdict";
-      return show(item, response);
+      // What keeps the answer is fetched before the verdict is shown, so that none is seen and lost.
+      const keeper = await import("./note-answer.ts").catch(() => null);
+      setOffline(keeper === null);
+      const next = keeper === null ? null : await show(item, response);
+      if (keeper !== null && next !== null) await note(item, next, keeper.noteAnswer);
     },
     askAnother: async () => {
       const next = await drawHere(item.family, newSeed(), item.language);
       setItem(next);
       setRound((count) => count + 1);
+      begin(0);
       leave();
     },
     askAgain: leave,

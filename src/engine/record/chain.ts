@@ -35,8 +35,17 @@ const STILL_WHOLE: readonly Fault[] = ["newer"];
 /** The line that an event makes. */
 export const lineOf = (event: RecordEvent): Line => ({ hash: sha256Hex(canonicalJson(event)), event });
 
+/** An event that no log holds yet. */
+export type NewEvent = Omit<RecordEvent, "prev">;
+
+/** The line that follows the line of a hash; an empty hash stands for the beginning of a log. */
+export const lineBehind = (hash: string, event: NewEvent): Line => lineOf(wellFormed({ ...event, prev: hash }));
+
 /** The line that follows another; null stands for the beginning of a log. */
-export const lineAfter = (before: Line | null, event: Omit<RecordEvent, "prev">): Line => lineOf(wellFormed({ ...event, prev: before?.hash ?? "" }));
+export const lineAfter = (before: Line | null, event: NewEvent): Line => lineBehind(before?.hash ?? "", event);
+
+/** The hash in front of the text of a line, also of a damaged one; empty where none can be read. */
+export const hashInFront = (text: string): string => /^[0-9a-f]{64}(?= )/.exec(text)?.[0] ?? "";
 
 /** A line as it stands in a file: hash, space, canonical text. */
 export const lineText = ({ hash, event }: Line): string => `${hash} ${canonicalJson(event)}`;
@@ -61,7 +70,7 @@ const hashOf = (value: unknown): string | null => {
 
 const readLine = (text: string): Read => {
   const [, hash, body] = text.length > MOST_CHARACTERS ? [] : (FORM.exec(text.trim()) ?? []);
-  if (hash === undefined || body === undefined) return { hash: /^[0-9a-f]{64}(?= )/.exec(text)?.[0] ?? null, fault: "unreadable" };
+  if (hash === undefined || body === undefined) return { hash: hashInFront(text) || null, fault: "unreadable" };
   const value = parsed(body);
   if (value === undefined) return { hash, fault: "unreadable" };
   if (hashOf(value) !== hash) return { hash, fault: "changed" };

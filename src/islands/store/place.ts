@@ -1,6 +1,6 @@
-import { isResponse, type Response } from "../engine/question/response.ts";
+import { isResponse, type Response } from "../../engine/question/response.ts";
 
-/** The one file that touches storage: what this visit has answered, kept in the tab and nowhere else. */
+/** What this visit has answered, kept in the tab and nowhere else. */
 
 export interface Remembered {
   readonly family: string;
