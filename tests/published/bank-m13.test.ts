@@ -5,7 +5,7 @@ import type { OrderResponse, Response } from "../../src/engine/question/response
 import carbon from "../../content/ledger/carbon.json" with { type: "json" };
 import count from "../../content/ledger/count.json" with { type: "json" };
 
-const SEEDS = Array.from({ length: 300 }, (_, seed) => seed + 30_000);
+const SEEDS = Array.from({ length: 1000 }, (_, seed) => seed + 30_000);
 const items = (id: string): readonly Item[] => SEEDS.map((seed) => draw(id, seed));
 const value = (item: Item, key: string): number => {
   const given = item.givens.find((one) => one.key === key);
@@ -24,7 +24,7 @@ const numbersIn = (text: string, pattern: RegExp): readonly number[] => {
 };
 
 describe("the count", () => {
-  it("lays things on and takes them away one by one, from the printed lines, seeds 30000 to 30299", () => {
+  it("lays things on and takes them away one by one, from the printed lines, seeds 30000 to 30999", () => {
     for (const item of items("reconcile")) {
       const byClass = Object.fromEntries([["swabs", "Swabs"], ["needles", "Needles"], ["blades", "Blades"], ["tips", "Instrument tips"]].map(([id = "", name = ""]) => {
         const [opening = 0, added = 0, off = 0, present = 0] = numbersIn(stem(item), new RegExp(`${name}: (\\d+) at opening, (\\d+) added, (\\d+) handed off and signed for, (\\d+) on the trolley`));
@@ -45,14 +45,14 @@ describe("the count", () => {
     }
   });
 
-  it("opens packet after packet, seeds 30000 to 30299", () => {
+  it("opens packet after packet, seeds 30000 to 30999", () => {
     for (const item of items("needles")) {
       const packets = [...Array<number>(value(item, "pairedPacketsPieces")).fill(2), ...Array<number>(value(item, "otherPacketsPieces")).fill(value(item, "perOtherPacketPieces"))];
       expect(answers(item)).toEqual({ kind: "sum", text: String(packets.reduce((sum, needles) => sum + needles, 0)) });
     }
   });
 
-  it("traces implants lot by lot from the printed lines, seeds 30000 to 30299", () => {
+  it("traces implants lot by lot from the printed lines, seeds 30000 to 30999", () => {
     for (const item of items("implant-trace")) {
       const lot = (name: string): string => {
         const [opened = 0, dropped = 0, unused = 0, labels = 0] = numbersIn(stem(item), new RegExp(`${name} lot, \\w+: (\\d+) opened, (\\d+) dropped, (\\d+) opened but not implanted; (\\d+) label`));
@@ -73,7 +73,7 @@ describe("the drill and the streams", () => {
   };
   const cardsOf = (item: Item, cards: readonly string[]): readonly string[] => cards.map((id) => ("cards" in item ? (item.cards.find((card) => card.id === id)?.text ?? "") : ""));
 
-  it("keeps its answer within the rules, and calls closing first unsafe, seeds 30000 to 30299", () => {
+  it("keeps its answer within the rules, and calls closing first unsafe, seeds 30000 to 30999", () => {
     for (const item of items("drill")) {
       const { cards } = answerTo(item) as OrderResponse;
       expect(keepsTheDrill(cardsOf(item, cards))).toBe(true);
@@ -84,7 +84,7 @@ describe("the drill and the streams", () => {
     expect(count.entries.find(({ key }) => key === "count-moments.uk")?.revisions[0]?.value).toEqual({ value: "3" });
   });
 
-  it("sorts by the printed sheet, seeds 30000 to 30299", () => {
+  it("sorts by the printed sheet, seeds 30000 to 30999", () => {
     const streams: readonly (readonly [RegExp, string])[] = [[/^clinical waste/, "clinical"], [/^recycling/, "recycle"], [/^the box for electronics/, "electronics"], [/^the shelf/, "keep"]];
     for (const item of items("streams")) {
       const local = (start: string): string => {
@@ -99,10 +99,10 @@ describe("the drill and the streams", () => {
       }
       expect(grade(item, { kind: "name", picks: { ...picks, label: "clinical" } }).verdict).toBe("safe-side");
     }
-    expect(new Set(items("streams").map(({ about }) => about["sheet"])).size).toBeGreaterThanOrEqual(7);
+    expect(new Set(items("streams").map(({ about }) => ["wrap", "saline-bag", "tubing", "scope"].map((thing) => about[thing]).join())).size).toBeGreaterThanOrEqual(7);
   });
 
-  it("finds empty and half lines by their text, seeds 30000 to 30299", () => {
+  it("finds empty and half lines by their text, seeds 30000 to 30999", () => {
     const isWhole = (text: string): boolean => !/\(empty\)|see packet|see folder|: agrees$|, down$|: sent$|: \d+\u2009mL, portals$/.test(text);
     for (const item of items("record")) {
       const things = "things" in item ? item.things : [];
@@ -113,7 +113,7 @@ describe("the drill and the streams", () => {
 });
 
 describe("cost, carbon, rarity", () => {
-  it("weighs the bags in grams, seeds 30000 to 30299 (Pearson 2024: 249 and 569 kg for a tonne)", () => {
+  it("weighs the bags in grams, seeds 30000 to 30999 (Pearson 2024: 249 and 569 kg for a tonne)", () => {
     expect([valueOfEntry(carbon, "carbon-waste.clinical"), valueOfEntry(carbon, "carbon-waste.infectious")]).toEqual([{ value: "249" }, { value: "569" }]);
     for (const item of items("mass-carbon")) {
       const grams = (Math.round(value(item, "clinicalKg") * 10) * 249 + Math.round(value(item, "infectiousKg") * 10) * 569) / 10;
@@ -121,7 +121,7 @@ describe("cost, carbon, rarity", () => {
     }
   });
 
-  it("pays case after case until the set is paid for, seeds 30000 to 30299", () => {
+  it("pays case after case until the set is paid for, seeds 30000 to 30999", () => {
     for (const item of items("break-even")) {
       const perCase = value(item, "singlePieces") - value(item, "reprocessPieces") - value(item, "repairPieces");
       let open = value(item, "capitalPieces");
@@ -132,7 +132,7 @@ describe("cost, carbon, rarity", () => {
     expect(compute("break-even", { capitalPieces: 10_000, singlePieces: 300, reprocessPieces: 200, repairPieces: 100 })).toEqual({ says: "none" });
   });
 
-  it("waits year after year for one thing left behind, seeds 30000 to 30299 (WHO: one in 5000 to 19 000)", () => {
+  it("waits year after year for one thing left behind, seeds 30000 to 30999 (WHO: one in 5000 to 19 000)", () => {
     expect(count.entries.find(({ key }) => key === "retained.who-range")?.revisions[0]?.value).toEqual({ from: "5000", to: "19000" });
     for (const item of items("how-rare")) {
       const nearest = (operations: number): string => {
@@ -144,7 +144,7 @@ describe("cost, carbon, rarity", () => {
     }
   });
 
-  it("judges a conclusion by the two printed numbers, seeds 30000 to 30299", () => {
+  it("judges a conclusion by the two printed numbers, seeds 30000 to 30999", () => {
     for (const item of items("evidence-both-ways")) {
       const [single = 0, reused = 0] = numbersIn(stem(item), /found ([\d.]+) kg of CO₂ equivalent a case for single use and ([\d.]+) kg for reuse/);
       const claim = /for that device, (single use|reuse) weighed less/.exec(stem(item))?.[1];

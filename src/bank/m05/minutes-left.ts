@@ -108,7 +108,7 @@ export const cuffMinutesLeft: SumFamily = {
     { id: "alarmHour", unit: "h", roundTo: 1, rounding: "down", safeSide: "none" },
     { id: "alarmMinute", unit: "min", roundTo: 1, rounding: "down", safeSide: "none" },
   ],
-  draw: drawCase,
+  draw: (chance, local = LOCAL_LIST) => drawCase(chance, local),
   solve: (givens, about) => solved(givens, about),
   isUnsafe: isTooLate,
   slips: [

@@ -79,7 +79,7 @@ export const twoPeriods: SumFamily = {
     { id: "countedMin", unit: "min", roundTo: 1, rounding: "up", safeSide: "up" },
     { id: "leftMin", unit: "min", roundTo: 1, rounding: "down", safeSide: "down" },
   ],
-  draw: drawCase,
+  draw: (chance, local = LOCAL_LIST) => drawCase(chance, local),
   solve: (givens, about) => solved({ givens, about }),
   slips: [
     { id: "reset-after-a-short-rest", gives: (draw) => (isLong(draw) ? null : unlessRight(draw, leaves(draw.givens, second(draw.about)))) },

@@ -1,9 +1,11 @@
 import { bagMinutes } from "../../engine/fluid/bag-minutes.ts";
 import { bagsForCase } from "../../engine/fluid/bags-for-case.ts";
+import { ownLimit } from "../../engine/kit/local-list.ts";
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
+import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, HOSPITALS, measure } from "./fluid-words.ts";
 
 const BAG = { key: "bagMl", unit: "mL", least: 1000, greatest: 3000, step: 1000 } as const;
@@ -47,13 +49,15 @@ export const bagLife: SumFamily = {
     { id: "lastsMin", unit: "min", roundTo: 1, rounding: "down", safeSide: "down" },
     { id: "bags", unit: "pieces", roundTo: 1, rounding: "up", safeSide: "up" },
   ],
-  draw: (chance) => {
+  draw: (chance, local = LOCAL_LIST) => {
+    const hospital = chance.pick(HOSPITALS);
     const flowMlPerMin = chance.onGrid(FLOW);
     const longest = CASE.step * Math.floor(MOST_FLUID_ML / flowMlPerMin / CASE.step);
     return {
-      givens: { bagMl: chance.onGrid(BAG), reserveMl: chance.onGrid(RESERVE), flowMlPerMin, caseMin: chance.onGrid({ ...CASE, greatest: Math.min(CASE.greatest, longest) }) },
-      about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital: chance.pick(HOSPITALS) },
+      givens: { bagMl: chance.onGrid(BAG), reserveMl: ownLimit(local, hospital, "bag-reserve") ?? chance.onGrid(RESERVE), flowMlPerMin, caseMin: chance.onGrid({ ...CASE, greatest: Math.min(CASE.greatest, longest) }) },
+      about: { child: chance.pick(CHILDREN), age: chance.pick(AGES), hospital },
       origins: { reserveMl: { from: "local" } },
+      local: local.hash,
     };
   },
   solve: (givens) => solved(givens),

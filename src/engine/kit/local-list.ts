@@ -44,5 +44,8 @@ export interface LocalList {
   readonly limits: Readonly<Record<string, LocalLimit>>;
 }
 
+/** The limit of the list's own hospital; undefined for another hospital, whose sheet the question invents. */
+export const ownLimit = ({ hospital, limits }: LocalList, asked: string, limit: string): number | undefined => (asked === hospital ? limits[limit]?.value : undefined);
+
 /** The id of a thing: its name in small letters with hyphens. */
 export const idOfThing = (thing: string): string => thing.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
