@@ -5,7 +5,7 @@ import type { Response } from "../../src/engine/question/response.ts";
 
 /** Families of module DX beside a second way to their answer: a search instead of a formula, lists of marks, the examples of the curriculum. */
 
-const ITEMS = 300;
+const ITEMS = 1000;
 type Given = (key: string) => number;
 
 const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));

@@ -5,7 +5,7 @@ import type { Response } from "../../src/engine/question/response.ts";
 
 /** Every family of module M01 beside a second way to its answer: another series, counting squares, or the rule in words. */
 
-const ITEMS = 300;
+const ITEMS = 1000;
 type Given = (key: string) => number;
 
 const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));

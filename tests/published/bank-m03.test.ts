@@ -4,7 +4,7 @@ import type { Item } from "../../src/engine/question/item.ts";
 import type { NameResponse, Response } from "../../src/engine/question/response.ts";
 
 /** Every family of module M03 beside a second way to its answer: rays in space, a pinhole, or the path of least time. */
-const ITEMS = 300;
+const ITEMS = 1000;
 
 const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
 const valuesOf = (item: Item): Record<string, number> => Object.fromEntries(item.givens.map(({ key, text }) => [key, Number(text)]));
@@ -32,7 +32,7 @@ describe("03a, 03b, 03i: the width of the field", () => {
     expect(number("field-width", { fieldDeg: 90, distanceMm: 10 }, "widthMm")).toBeCloseTo(20, 6);
     expect(number("field-width", { fieldDeg: 100, distanceMm: 12 }, "widthMm")).toBeCloseTo(28.6, 1);
   });
-  it("agrees on 300 widths, distances and pixels with the tangent of half an angle from the whole one", () => {
+  it("agrees on 1000 widths, distances and pixels with the tangent of half an angle from the whole one", () => {
     const width = (g: Record<string, number>): number => 2 * value(g, "distanceMm") * halfTangent(value(g, "fieldDeg"));
     expect(notRight("field-width", (item) => sum(width(valuesOf(item))))).toEqual([]);
     expect(notRight("back-off", (item) => {
@@ -65,7 +65,7 @@ describe("03c: what is in view, against rays in space", () => {
     const wider = isAheadSeen ? "whole" : "gap";
     return { kind: "name", picks: { way: isStill ? "still" : turned, turning: isSame ? "same" : wider } };
   };
-  it("agrees on 300 targets", () => {
+  it("agrees on 1000 targets", () => {
     expect(notRight("in-view", picks)).toEqual([]);
   });
   it("draws every answer, and never lets a straight-ahead scope help itself by turning", () => {
@@ -84,7 +84,7 @@ describe("03d: the blind circle", () => {
     expect(number("blind-ahead", { viewDeg: 30, fieldDeg: 65, distanceMm: 20 }, "circleMm")).toBe(0);
     expect(number("blind-ahead", { viewDeg: 30, fieldDeg: 47.5, distanceMm: 20 }, "circleMm")).toBeGreaterThan(0);
   });
-  it("agrees on 300 scopes: the edge of what no turn shows, found by halving", () => {
+  it("agrees on 1000 scopes: the edge of what no turn shows, found by halving", () => {
     expect(notRight("blind-ahead", (item) => {
       const g = valuesOf(item);
       const isSeen = (offDeg: number): boolean => isSeenTurning(ray(offDeg, 0), value(g, "viewDeg"), value(g, "fieldDeg"));
@@ -119,7 +119,7 @@ describe("03e: the field in saline, by the path of least time (Fermat 1662; Feyn
     expect(number("saline-field", { printedDeg: 105, refractiveIndex: 1.335 }, "salineDeg")).toBeCloseTo(72.9, 1);
     expect(number("saline-field", { printedDeg: 90, refractiveIndex: 1.335 }, "salineDeg")).toBeCloseTo(64, 1);
   });
-  it("agrees on 300 fields, and says that it cannot be told where medium or window is missing", () => {
+  it("agrees on 1000 fields, and says that it cannot be told where medium or window is missing", () => {
     expect(notRight("saline-field", (item) => (item.about["told"] === "all" ? sum(inLiquid(value(valuesOf(item), "printedDeg"), value(valuesOf(item), "refractiveIndex"))) : { kind: "sum", says: "cannot-be-told" }))).toEqual([]);
     expect(items("saline-field").filter((item) => item.about["told"] !== "all").length).toBeGreaterThan(40);
   });
@@ -130,10 +130,10 @@ describe("03f, 03g: the probe as a ruler, in a pinhole (rays through one point)"
     const focalPx = (value(g, "tipPx") * tipDistance) / value(g, "tipMm");
     return (value(g, "targetPx") / focalPx) * (tipDistance + farther);
   };
-  it("agrees on 300 rulers at one distance, whatever that is", () => {
+  it("agrees on 1000 rulers at one distance, whatever that is", () => {
     for (const distance of [7, 19]) expect(notRight("probe-ruler", (item) => sum(real(valuesOf(item), distance, 0)))).toEqual([]);
   });
-  it("agrees on 300 rulers in depth", () => {
+  it("agrees on 1000 rulers in depth", () => {
     expect(notRight("ruler-depth", (item) => sum(real(valuesOf(item), value(valuesOf(item), "tipDistanceMm"), value(valuesOf(item), "fartherMm"))))).toEqual([]);
   });
   it("asks for no length that a small knee could not hold", () => {
@@ -144,7 +144,7 @@ describe("03f, 03g: the probe as a ruler, in a pinhole (rays through one point)"
 });
 
 describe("03h: the least tilt, degree by degree", () => {
-  it("agrees on 300 tilts, and says none where the portal forbids it", () => {
+  it("agrees on 1000 tilts, and says none where the portal forbids it", () => {
     expect(notRight("tilt-needed", (item) => {
       const g = valuesOf(item);
       const target = ray(value(g, "targetDeg"), 0);

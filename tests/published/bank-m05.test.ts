@@ -4,7 +4,7 @@ import type { Item } from "../../src/engine/question/item.ts";
 import type { OrderResponse, Response, TrayResponse } from "../../src/engine/question/response.ts";
 
 /** Every family of module M05 beside a second way to its answer: a calendar, a simulation of minutes, or the rule in words. */
-const ITEMS = 300;
+const ITEMS = 1000;
 const MS_PER_MIN = 60_000;
 
 const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
@@ -57,7 +57,7 @@ describe("05a: width of the cuff (more than half the diameter, BOA standard 2021
     expect(least(24)).toBeCloseTo(3.82, 2);
     expect(least(36)).toBeCloseTo(5.73, 2);
   });
-  it("agrees on 300 limbs with a polygon instead of π (Archimedes, Measurement of a Circle)", () => {
+  it("agrees on 1000 limbs with a polygon instead of π (Archimedes, Measurement of a Circle)", () => {
     let [side, sides] = [1, 6];
     while (sides < 1_000_000) [side, sides] = [Math.sqrt((side * side) / (2 + Math.sqrt(4 - side * side))), sides * 2];
     const radiusOf = (girth: number): number => girth / (sides * side);
@@ -75,7 +75,7 @@ describe("05a: width of the cuff (more than half the diameter, BOA standard 2021
 });
 
 describe("05b, 05c, 05f: pressures", () => {
-  it("agrees on 300 settings, counted up by fives as long as the sum allows, and finds the next five unsafe", () => {
+  it("agrees on 1000 settings, counted up by fives as long as the sum allows, and finds the next five unsafe", () => {
     const setting = (item: Item): number => {
       const g = valuesOf(item);
       let mmHg = 0;
@@ -88,7 +88,7 @@ describe("05b, 05c, 05f: pressures", () => {
   it("estimates 123.5 mmHg for 95 and 0.85, as the curriculum prints after Tuncali 2006", () => {
     expect(number("estimate", { systolicMmHg: 95, girthCm: 40, splitCm: 50, belowCoefficient: 0.85, fromCoefficient: 0.8 }, "estimateMmHg")).toBeCloseTo(123.5, 1);
   });
-  it("gives back the systolic pressure of 300 estimates when the formula is run backwards", () => {
+  it("gives back the systolic pressure of 1000 estimates when the formula is run backwards", () => {
     const failed = items("estimate").filter((item) => {
       const g = valuesOf(item);
       const row = value(g, value(g, "girthCm") >= value(g, "splitCm") ? "fromCoefficient" : "belowCoefficient");
@@ -96,7 +96,7 @@ describe("05b, 05c, 05f: pressures", () => {
     });
     expect(failed.map(({ seed }) => seed)).toEqual([]);
   });
-  it("finds 49.7 % between 300 and 151 mmHg (Reilly 2009), and agrees on 300 pairs", () => {
+  it("finds 49.7 % between 300 and 151 mmHg (Reilly 2009), and agrees on 1000 pairs", () => {
     expect(number("fixed-vs-measured", { fixedMmHg: 300, measuredMmHg: 151 }, "reductionPercent")).toBeCloseTo(49.7, 1);
     expect(notRight("fixed-vs-measured", (item) => {
       const g = valuesOf(item);
@@ -106,7 +106,7 @@ describe("05b, 05c, 05f: pressures", () => {
 });
 
 describe("05d, 05e: clocks against the calendar", () => {
-  it("agrees on 300 cuffs", () => {
+  it("agrees on 1000 cuffs", () => {
     expect(notRight("minutes-left", (item) => {
       const g = valuesOf(item);
       const up = at(item.about["upAt"]);
@@ -129,7 +129,7 @@ describe("05d, 05e: clocks against the calendar", () => {
       if (sooner) expect(grade(item, sooner).verdict).not.toBe("unsafe-side");
     }
   });
-  it("agrees on 300 cuffs that went up twice, minute by minute", () => {
+  it("agrees on 1000 cuffs that went up twice, minute by minute", () => {
     expect(notRight("two-periods", (item) => {
       const g = valuesOf(item);
       const first = at(item.about["firstUpAt"]);
@@ -165,7 +165,7 @@ describe("05g: doses and cuffs against the calendar", () => {
       return minutes(end, cuff) < value(g, "gapMin") || minutes(start, skin) > value(g, "windowMin");
     }).sort();
   };
-  it("agrees on 300 records", () => {
+  it("agrees on 1000 records", () => {
     expect(items("dose-cuff").filter((item) => (answerTo(item) as TrayResponse).found.join() !== broken(item).join()).map(({ seed }) => seed)).toEqual([]);
   });
   it("calls a dose after the cuff that is let pass unsafe, in every record that has one", () => {

@@ -5,7 +5,7 @@ import type { Response } from "../../src/engine/question/response.ts";
 
 /** Families of module M06 that need no drawing beside a second way to their answer: coordinates instead of the law of cosines, lines counted one by one. */
 
-const ITEMS = 300;
+const ITEMS = 1000;
 type Given = (key: string) => number;
 
 const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));

@@ -4,7 +4,7 @@ import type { Item } from "../../src/engine/question/item.ts";
 import antibiotic from "../../content/ledger/antibiotic.json" with { type: "json" };
 import localAnaesthetic from "../../content/ledger/local-anaesthetic.json" with { type: "json" };
 
-const SEEDS = Array.from({ length: 300 }, (_, seed) => seed + 20_000);
+const SEEDS = Array.from({ length: 1000 }, (_, seed) => seed + 20_000);
 const items = (id: string): readonly Item[] => SEEDS.map((seed) => draw(id, seed));
 const texts = (item: Item): Readonly<Record<string, string>> => Object.fromEntries(item.givens.map(({ key, text }) => [key, text]));
 const value = (item: Item, start: string): number => {
@@ -29,7 +29,7 @@ describe("doses by weight", () => {
     expect(compute("percent", { strengthHundredthsPercent: 0.25 })).toEqual({ mgPerMl: 2.5 });
   });
 
-  it("caps by adding kilogram after kilogram, seeds 20000 to 20299", () => {
+  it("caps by adding kilogram after kilogram, seeds 20000 to 20999", () => {
     for (const item of items("capped-dose")) {
       let mg = 0;
       for (let kg = 0; kg < value(item, "weightKg") && mg < value(item, "capMg"); kg += 1) mg += value(item, "doseMgPerKg");
@@ -39,14 +39,14 @@ describe("doses by weight", () => {
     }
   });
 
-  it("reads per cent as grams in 100 mL, seeds 20000 to 20299", () => {
+  it("reads per cent as grams in 100 mL, seeds 20000 to 20999", () => {
     for (const item of items("percent")) {
       const mgIn100 = thousandths(value(item, "strength"));
       expect(answers(item)).toEqual({ kind: "sum", text: (mgIn100 / 100).toFixed(1) });
     }
   });
 
-  it("counts tenths of a millilitre up to the limit, seeds 20000 to 20299", () => {
+  it("counts tenths of a millilitre up to the limit, seeds 20000 to 20999", () => {
     for (const item of items("most-volume")) {
       const limit = value(item, "weightKg") * value(item, "limitMgPerKg") * 1000;
       const most = countedDown((tenths) => tenths * thousandths(value(item, "strength")) <= limit);
@@ -54,7 +54,7 @@ describe("doses by weight", () => {
     }
   });
 
-  it("shares one limit between two agents by cross-multiplying, seeds 20000 to 20299", () => {
+  it("shares one limit between two agents by cross-multiplying, seeds 20000 to 20999", () => {
     for (const item of items("two-agents")) {
       const weight = value(item, "weightKg");
       const { firstLimitMgPerKg, nextLimitMgPerKg } = texts(item);
@@ -71,7 +71,7 @@ describe("doses by weight", () => {
     }
   });
 
-  it("mixes by adding up the milligrams of the finished syringe, seeds 20000 to 20299", () => {
+  it("mixes by adding up the milligrams of the finished syringe, seeds 20000 to 20999", () => {
     for (const item of items("dilute")) {
       const answer = answers(item) as { readonly text: string };
       const mg = thousandths(Number(answer.text)) * value(item, "stockMgPerMl");
@@ -79,7 +79,7 @@ describe("doses by weight", () => {
     }
   });
 
-  it("lowers the limit by age alone, in whole hundredths, seeds 20000 to 20299 (AAP: amides 30 per cent under six months)", () => {
+  it("lowers the limit by age alone, in whole hundredths, seeds 20000 to 20999 (AAP: amides 30 per cent under six months)", () => {
     for (const item of items("infant")) {
       const tenthsOfMg = Math.round(value(item, "weightKg") * 10) * value(item, "limitMgPerKg");
       const parts = value(item, "ageMonths") < 6 ? 70 : 100;
@@ -88,7 +88,7 @@ describe("doses by weight", () => {
     expect(localAnaesthetic.entries.find(({ key }) => key === "la-cut.infant")?.revisions[0]?.value).toEqual({ value: "30" });
   });
 
-  it("runs the pump for an hour, minute by minute, seeds 20000 to 20299", () => {
+  it("runs the pump for an hour, minute by minute, seeds 20000 to 20999", () => {
     for (const item of items("units")) {
       let micrograms = 0;
       for (let minute = 0; minute < 60; minute += 1) micrograms += value(item, "weightKg") * value(item, "doseMicrograms");
@@ -96,7 +96,7 @@ describe("doses by weight", () => {
     }
   });
 
-  it("repeats by the calendar of the language, seeds 20000 to 20299", () => {
+  it("repeats by the calendar of the language, seeds 20000 to 20999", () => {
     for (const item of items("repeat-time")) {
       const at = (clock: string | undefined): number => Date.parse(`2027-03-30T${clock ?? ""}:00Z`);
       const due = new Date(value(item, "lostMl") > value(item, "weightKg") * value(item, "lossLimit") ? at(item.about["seen"]) : at(item.about["start"]) + value(item, "intervalH") * 3_600_000);
@@ -110,7 +110,7 @@ const thingsOf = (item: Item): readonly { readonly id: string; readonly text: st
 const FIRST_NUMBER = /(\d+(?:\.\d+)?)\u2009(mg|g|mL|micrograms)/;
 
 describe("unsafe orders", () => {
-  it("finds the orders by reading their text against the sheet, seeds 20000 to 20299", () => {
+  it("finds the orders by reading their text against the sheet, seeds 20000 to 20999", () => {
     for (const item of items("spot-it")) {
       const weight = value(item, "weightKg");
       const faulty = thingsOf(item).filter(({ text }) => {
@@ -125,7 +125,7 @@ describe("unsafe orders", () => {
     }
   });
 
-  it("finds unsafe writing by patterns, seeds 20000 to 20299; common practice, no source", () => {
+  it("finds unsafe writing by patterns, seeds 20000 to 20999; common practice, no source", () => {
     const isLength = (text: string): boolean => /\u2009(mm|cm)$/.test(text);
     const unsafe = (text: string): boolean => !isLength(text) && [/\d\.\d*0\u2009m/, /(^|\s)\.\d/, /\d ug\b/, /\blb\b/, /more than \d+$/, /date not written/].some((pattern) => pattern.test(text));
     const hasRoute = (text: string): boolean => isLength(text) || /intravenous|by mouth|portals and skin/.test(text);
