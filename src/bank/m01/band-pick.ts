@@ -29,7 +29,7 @@ const bandBelow = (draw: Draw): string | null => {
   return at > 0 ? (BANDS[at - 1] ?? null) : null;
 };
 
-const ageOf = (say: Say): string => (say.about("months") === "0" ? `just ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
+const ageOf = (say: Say): string => (say.about("months") === "0" ? `exactly ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
 const bandText = (band: string): string => (band === "outside" ? "outside the study" : `${printedBand(band)} years`);
 const result = (say: Say): string => {
   const at = Number(say.about("years"));

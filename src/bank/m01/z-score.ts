@@ -18,7 +18,7 @@ const own = (about: About): "younger" | "older" => (isOlder(about) ? "older" : "
 const other = (about: About): "younger" | "older" => (isOlder(about) ? "younger" : "older");
 
 const ownOf = (say: Say): "younger" | "older" => (say.about("older") === bandOf(Number(say.about("years"))) ? "older" : "younger");
-const ageOf = (say: Say): string => (say.about("months") === "0" ? `just ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
+const ageOf = (say: Say): string => (say.about("months") === "0" ? `exactly ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
 const score = (say: Say): string => say.number(answerValue(say, "score"), 2);
 
 /** 01c: how many spreads a child's zone lies from the mean of its age band. */

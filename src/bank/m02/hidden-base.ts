@@ -40,7 +40,7 @@ export const hiddenBase: SumFamily = {
   givens: [SENSITIVITY, SPECIFICITY, PPV],
   asks: [askShare("basePercent")],
   draw: (chance) => {
-    const pair = chance.happens(1, 2) ? chance.pick(PAIR_IDS) : "own";
+    const pair = chance.happens(1, 3) ? chance.pick(PAIR_IDS) : "own";
     const about = { pair, hospital: chance.pick(HOSPITALS) };
     if (pair === "own") {
       const [sensitivityPercent, specificityPercent] = [chance.onGrid(SENSITIVITY), chance.onGrid(SPECIFICITY)];

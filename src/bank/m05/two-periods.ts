@@ -112,7 +112,7 @@ export const twoPeriods: SumFamily = {
         restWords(say),
         isOver(say) ? `${countedText(say)} count, the limit is ${say.of("limitMin")}: none are left.` : `${countedText(say)} count; ${say.bare("limitMin")} − ${counted(drawOf(say))} = ${measure(answerIn(say, "leftMin"), "min")}`,
       ],
-      right: (say) => isOver(say) ? [`${restWords(say)} ${countedText(say)} count, and none are left: say it aloud, now.`] : [`${restWords(say)} ${countedText(say)} count, ${measure(answerIn(say, "leftMin"), "min")} are left by this sheet. Minutes left are not minutes without harm.`],
+      right: (say) => isOver(say) ? [`${restWords(say)} ${countedText(say)} count, and none are left: say it aloud, now.`] : [`${restWords(say)} ${countedText(say)} count, ${measure(answerIn(say, "leftMin"), "min")} ${answerIn(say, "leftMin") === 1 ? "is" : "are"} left by this sheet. Minutes left are not minutes without harm.`],
       off: (say) => [`${restWords(say)} So ${countedText(say)} count${isOver(say) ? ", and none are left" : ""}.`],
       inverse: () => [],
       turns: (say) => [`The answer turns with the rest: from ${say.of("restMin")} on the count begins anew, one minute less and it does not.`],
