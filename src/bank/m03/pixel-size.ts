@@ -57,7 +57,7 @@ export const pixelSize: SumFamily = {
         (say) => [`The picture of a small scope at ${say.about("hospital")} hospital is round and has so many pixels across. Before you say that ${say.about("thing")} is not there, ask what can show at all.`],
         (say) => [`“I see no ${say.about("thing").replace(/^a /, "")}.” Could one be seen with this scope of ${say.about("hospital")} hospital, so far away and square to the view?`],
       ],
-      question: "What does one pixel cover, and what is the smallest detail that two pixels can show? Both to the nearest thousandth of a millimetre.",
+      question: "What does one pixel cover, and what is the smallest detail that two pixels can show? Both to the nearest thousandth of a millimetre, rounded only at the end.",
       givens: { acrossPx: "Pixels across the round picture", fieldDeg: FIELD_LABEL, distanceMm: "Distance" },
       asks: { pixelMm: "One pixel covers", detailMm: "Smallest detail of two pixels" },
       says: PICTURE_SAYS,
@@ -69,7 +69,7 @@ export const pixelSize: SumFamily = {
       },
       working: (say) => [
         `Width seen: 2 × ${say.bare("distanceMm")} × ${halfTangent(say)} = ${widthOf(say)}`,
-        `÷ ${say.bare("acrossPx")} = ${shown(say, "pixelMm")} for one pixel`,
+        `÷ ${say.bare("acrossPx")} = ${measure(answerIn(say, "pixelMm"), "mm", 4)} for one pixel`,
         `× 2 = ${shown(say, "detailMm")}`,
       ],
       right: (say) => [`Nothing finer than ${shown(say, "detailMm")} can show from here, and the lens may do worse. Halve the distance and you halve it: go nearer before you say that nothing is there.`],
