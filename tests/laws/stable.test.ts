@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { answerTo, draw, families } from "../../src/bank/index.ts";
 import { broken, HELD_ITEMS, type HeldFile, heldOf } from "../support/held.ts";
+import { HELD_LIST } from "../support/held-list.ts";
 import stable from "./stable.json" with { type: "json" };
 
 const itemsOf = (id: string, version: number) =>
   Array.from({ length: HELD_ITEMS }, (_, seed) => {
-    const item = draw(id, seed, { version });
+    const item = draw(id, seed, { version, local: HELD_LIST });
     return heldOf(item, answerTo(item));
   });
 

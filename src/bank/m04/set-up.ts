@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { setUpEdges } from "../../facts/graph-set-up.ts";
 import { LOCAL_LIST } from "../../facts/local-list.ts";
 import { HOSPITALS, SIDES } from "../m01/common.ts";
 
@@ -22,27 +23,7 @@ export const setUp: OrderFamily = {
   sources: [],
   cautions: ["C2", "C5", "C7"],
   givens: [],
-  edges: [
-    { before: "list-read", after: "pack-checked" },
-    { before: "field", after: "pack-opened" },
-    { before: "pack-checked", after: "pack-opened", critical: true },
-    { before: "pack-opened", after: "integrity" },
-    { before: "integrity", after: "connected" },
-    { before: "pack-opened", after: "counted" },
-    { before: "counted", after: "skin" },
-    { before: "pack-opened", after: "connected" },
-    { before: "connected", after: "white" },
-    { before: "warmed", after: "fluid" },
-    { before: "warmed", after: "skin" },
-    { before: "fluid", after: "skin" },
-    { before: "white", after: "picture", critical: true },
-    { before: "picture", after: "skin", critical: true },
-    { before: "pack-opened", after: "kept" },
-    { before: "skin", after: "count-closed" },
-    { before: "kept", after: "count-closed" },
-    { before: "count-closed", after: "binned", critical: true },
-    { before: "kept", after: "binned" },
-  ],
+  edges: setUpEdges,
   draw: (chance, local = LOCAL_LIST) => {
     const hospital = chance.pick(HOSPITALS);
     const kept = hospital === local.hospital ? (chance.shuffled(local.pack.filter(({ keep }) => keep))[0]?.thing ?? ELSEWHERE) : ELSEWHERE;

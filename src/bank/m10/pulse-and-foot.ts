@@ -1,5 +1,6 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
+import { pulseAndFootEdges } from "../../facts/graph-pulse-and-foot.ts";
 import { AGES, CHILDREN, childIn, childOf } from "./needle-words.ts";
 
 const LOOKS = ["pulse", "move", "feel"] as const;
@@ -20,18 +21,7 @@ export const pulseAndFoot: OrderFamily = {
   sources: [],
   cautions: ["C2", "C6"],
   givens: [],
-  edges: [
-    ...LOOKS.map((look) => ({ before: `first-${look}`, after: "write", critical: true as const })),
-    { before: "write", after: "cuff-up", critical: true },
-    { before: "cuff-up", after: "cuff-down" },
-    ...LOOKS.map((look) => ({ before: "cuff-down", after: `again-${look}`, critical: true as const })),
-    ...LOOKS.map((look) => ({ before: `again-${look}`, after: "compare", critical: true as const })),
-    { before: "compare", after: "call", critical: true },
-    { before: "call", after: "recovery", critical: true },
-    { before: "compare", after: "dress" },
-    { before: "dress", after: "recovery" },
-    { before: "compare", after: "recovery", critical: true },
-  ],
+  edges: pulseAndFootEdges,
   draw: (chance) => {
     const change = chance.happens(1, 2);
     const cards = [...LOOKS.map((look) => `first-${look}`), "write", "cuff-up", "cuff-down", ...LOOKS.map((look) => `again-${look}`), "compare", ...(change ? ["call"] : ["dress"]), "recovery"];

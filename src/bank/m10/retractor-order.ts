@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { retractorOrderEdges } from "../../facts/graph-retractor-order.ts";
 import { AGES, CHILDREN, childOf } from "./needle-words.ts";
 
 /** 10o, first step: the order of the lateral approach with a retractor. */
@@ -15,20 +16,7 @@ export const retractorOrder: OrderFamily = {
   sources: [{ source: "deutsch-1999", entry: "nerve-caught.adult-with-retractor@1" }],
   cautions: ["C2", "C6", "C9"],
   givens: [],
-  edges: [
-    { before: "bend", after: "cut", critical: true },
-    { before: "cut", after: "in-front-of-biceps", critical: true },
-    { before: "in-front-of-biceps", after: "in-front-of-gastrocnemius", critical: true },
-    { before: "in-front-of-gastrocnemius", after: "place", critical: true },
-    { before: "in-front-of-biceps", after: "place", critical: true },
-    { before: "place", after: "see", critical: true },
-    { before: "see", after: "needles", critical: true },
-    { before: "needles", after: "catch" },
-    { before: "catch", after: "tie" },
-    { before: "needles", after: "tie" },
-    { before: "tie", after: "count" },
-    { before: "catch", after: "count" },
-  ],
+  edges: retractorOrderEdges,
   draw: (chance) => {
     const optional = chance.shuffled(["catch", "count", "in-front-of-gastrocnemius"]).slice(0, 1 + chance.below(3));
     const cards = ["bend", "cut", "in-front-of-biceps", "place", "see", "needles", "tie", ...optional];

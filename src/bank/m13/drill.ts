@@ -1,5 +1,6 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
+import { drillEdges } from "../../facts/graph-drill.ts";
 import { childOf, drawPlace } from "./count-words.ts";
 
 interface DrillCase {
@@ -41,32 +42,7 @@ export const drill: OrderFamily = {
   sources: [{ source: "count-uk", entry: "count-moments.uk@1" }],
   cautions: ["C2", "C5", "C6"],
   givens: [],
-  edges: [
-    { before: "tell", after: "stop", critical: true },
-    { before: "tell", after: "recount" },
-    { before: "stop", after: "recount" },
-    { before: "tell", after: "both-stay" },
-    { before: "both-stay", after: "recount" },
-    { before: "tell", after: "keep-piece" },
-    { before: "tell", after: "bags-stay" },
-    { before: "bags-stay", after: "floor" },
-    { before: "recount", after: "field" },
-    { before: "recount", after: "call-help" },
-    { before: "call-help", after: "floor", critical: true },
-    { before: "recount", after: "floor" },
-    { before: "field", after: "image" },
-    { before: "floor", after: "image" },
-    { before: "keep-piece", after: "image" },
-    { before: "floor", after: "found" },
-    { before: "field", after: "close", critical: true },
-    { before: "recount", after: "close", critical: true },
-    { before: "image", after: "close", critical: true },
-    { before: "found", after: "close", critical: true },
-    { before: "image", after: "record" },
-    { before: "found", after: "record" },
-    { before: "close", after: "record" },
-    { before: "record", after: "parents" },
-  ],
+  edges: drillEdges,
   draw: (chance) => {
     const id = chance.pick(Object.keys(CASES));
     const { cards } = CASES[id] as DrillCase;

@@ -30,6 +30,9 @@ export interface Course {
   readonly words: readonly JsonFile[];
   readonly site: JsonFile;
   readonly curriculum: JsonFile;
+  /** The tables of the local list. */
+  readonly local: readonly JsonFile[];
+  readonly graphs: readonly JsonFile[];
   /** Every revision of the ledger on one line, as it was when it was first held. */
   readonly held: JsonFile;
   readonly families: readonly FamilyFacts[];
@@ -100,6 +103,8 @@ export const readCourse = (from: CourseFolder): Course => {
     words: jsonIn("words"),
     site: one("site.json"),
     curriculum: one("curriculum.json"),
+    local: jsonIn("local"),
+    graphs: jsonIn("graphs"),
     held: heldBeside(from),
     families: from.families,
     today: from.today,

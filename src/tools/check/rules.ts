@@ -26,6 +26,7 @@ import { ledgerSources } from "./rules/ledger-sources.ts";
 import { ledgerUnits } from "./rules/ledger-units.ts";
 import { ledgerValues } from "./rules/ledger-values.ts";
 import { links } from "./rules/links.ts";
+import { localList } from "./rules/local-list.ts";
 import { missingCaution } from "./rules/missing-caution.ts";
 import { moduleCircle } from "./rules/module-circle.ts";
 import { moduleName } from "./rules/module-name.ts";
@@ -41,6 +42,7 @@ import { reviewDate } from "./rules/review-date.ts";
 import { sameName } from "./rules/same-name.ts";
 import { servedObjectives } from "./rules/served-objectives.ts";
 import { sourceTwice } from "./rules/source-twice.ts";
+import { stepGraphs } from "./rules/step-graphs.ts";
 import { strayBrace } from "./rules/stray-brace.ts";
 import { tagAttributes } from "./rules/tag-attributes.ts";
 import { tagValues } from "./rules/tag-values.ts";
@@ -82,6 +84,8 @@ export const COURSE_RULES: readonly CourseRule[] = [
   servedObjectives,
   bannedInWords,
   dataFiles,
+  localList,
+  stepGraphs,
   sourceTwice,
   cautionTexts,
   ledgerSchema,
