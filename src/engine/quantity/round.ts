@@ -32,7 +32,8 @@ export const roundTo = (value: Decimal, step: Decimal, rounding: Rounding): Deci
   return compare(subtract(value, low), multiply(step, HALF)) < 0 ? low : high;
 };
 
-const MOST_VALUE = 1_000_000_000;
+/** The largest value that is rounded, typed and compared. */
+export const MOST_VALUE = 1_000_000_000;
 const PLACES: number = String(GRID_PER_UNIT).length - 1;
 
 /** Whole millionths of a value: within a thousand million of anything they are exact in a double, and much faster than big integers. */

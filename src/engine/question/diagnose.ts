@@ -3,6 +3,7 @@ import { acceptedSpan, asAsked, isInSpan } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
+import { slipAt } from "./solve.ts";
 
 interface Diagnosis {
   readonly family: SumRules;
@@ -34,7 +35,7 @@ const matches = (gives: Solution, { family, response, values }: Diagnosis, wante
 /** The slip whose formula gives the learner's answer on this draw: exact digits win over a value in its span. */
 export const slipOf = (diagnosis: Diagnosis): string | undefined => {
   const applying = diagnosis.family.slips.flatMap((slip) => {
-    const gives = slip.gives(diagnosis.draw);
+    const gives = slipAt(diagnosis.family, slip, diagnosis.draw);
     return gives === null ? [] : [{ id: slip.id, gives }];
   });
   const typed = applying.find(({ gives }) => matches(gives, diagnosis, "typed"));

@@ -52,7 +52,7 @@ const changesFor = (family: SumFamily, item: Item, { givens, key, by }: { givens
   const after = solvedAt(family, { ...givens, [key]: sumOnGrid(givens[key] as number, by) }, item.about);
   if (after === null || isSays(before) || isSays(after)) return {};
   return Object.fromEntries(family.asks.map(({ id, unit, roundTo }) => {
-    const text = signed((after[id] as number) - (before[id] as number), Math.max(1, placesOf(roundTo)));
+    const text = signed((after[id] as number) - (before[id] as number), Math.max(unit === "pieces" ? 0 : 1, placesOf(roundTo)));
     return [id, withUnit(asWritten(text, unit), unit)];
   }));
 };
@@ -73,12 +73,12 @@ const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly strin
   if (family.kind !== "sum") return [];
   const key = family.inverseOf;
   const part = verdict.parts.find(({ value }) => value !== undefined);
-  if (key === undefined || part?.value === undefined || verdict.verdict === "right") return [];
+  const spec = item.givens.find((given) => given.key === key);
+  if (key === undefined || spec === undefined || part?.value === undefined || verdict.verdict === "right") return [];
   const draw = rulesOf(family).drawOf(item);
   const needed = inverseGiven(family, draw, { key, ask: part.ask, value: Number(part.value) });
   if (needed === null) return [];
-  const spec = item.givens.find((given) => given.key === key);
-  const text = spec ? withUnit(asWritten(numberText(needed, 1), spec.unit), spec.unit) : numberText(needed, 1);
+  const text = withUnit(asWritten(numberText(needed, 1), spec.unit), spec.unit);
   return family.words.en.inverse(sayOf(family, draw), { key, text });
 };
 

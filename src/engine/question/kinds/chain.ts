@@ -1,18 +1,27 @@
 import { withUnit } from "../../quantity/format.ts";
 import { asAsked } from "../../quantity/round.ts";
 import type { ChainFamily, ChainStep, SumRules } from "../family.ts";
-import { type Draw, type Givens, isSays } from "../family-head.ts";
+import { type Draw, type Givens, isSays, type Solution } from "../family-head.ts";
 import type { ChainItem } from "../item.ts";
 import { type Compared, type KindRules, type Marked, missingPart, OTHER_KIND, plainDraw } from "../kind-rules.ts";
 import { markSum } from "../mark-sum.ts";
 import type { ChainResponse, Response, SumResponse } from "../response.ts";
-import { typedAs } from "../solve.ts";
+import { isTypable, slipAt, solvedAt, typedAs } from "../solve.ts";
 import { firstOf } from "../verdict.ts";
 
 const MOST_ERRORS_SHOWN = 1;
+/** A step that was left open. */
+const OPEN: SumResponse = { kind: "sum", text: "" };
+
+/** What follows from the values found so far; where the formula refuses them or gives no number, nothing can be told. */
+const following = (step: ChainStep, { givens, about }: Draw): Solution => {
+  const solution = solvedAt(step, givens, about);
+  return solution !== null && isTypable(step, solution) ? solution : { says: "cannot-be-told" };
+};
 
 const rulesFor = (family: ChainFamily, step: ChainStep): SumRules => ({
   ...step,
+  solve: (givens, about) => following(step, { givens, about }),
   unsafe: family.unsafe,
   slips: family.slips.filter((slip) => slip.step === step.id),
 });
@@ -43,7 +52,7 @@ const walk = (family: ChainFamily, draw: Draw, responseAt: (step: ChainStep, own
   return walked;
 };
 
-const typed = (step: ChainStep, { givens, about }: Draw): SumResponse => typedAs(step, step.solve(givens, about));
+const typed = (step: ChainStep, draw: Draw): SumResponse => typedAs(step, following(step, draw));
 
 const answer = (family: ChainFamily, draw: Draw): ChainResponse => ({
   kind: "chain",
@@ -54,7 +63,7 @@ const answer = (family: ChainFamily, draw: Draw): ChainResponse => ({
 const slipResponse = (family: ChainFamily, draw: Draw, slip: ChainFamily["slips"][number]): ChainResponse | null => {
   let applies = false;
   const steps = walk(family, draw, (step, own) => {
-    const gives = step.id === slip.step ? slip.gives(own) : null;
+    const gives = step.id === slip.step ? slipAt(step, slip, own) : null;
     applies ||= gives !== null;
     return gives === null ? typed(step, own) : typedAs(step, gives);
   });
@@ -82,7 +91,7 @@ const mark = (family: ChainFamily, draw: Draw, response: Response): Marked => {
 
 const compareStep = (family: ChainFamily, { step, draw, marked, response }: Walked): readonly Compared[] => {
   const { asks, says } = family.words.en.steps[step.id] as ChainFamily["words"]["en"]["steps"][string];
-  const solution = step.solve(draw.givens, draw.about);
+  const solution = following(step, draw);
   return step.asks.map((ask) => {
     const value = marked.parts.find((part) => part.ask === ask.id)?.value;
     const said = response.kind === "sum" && "says" in response ? says[response.says] : undefined;
@@ -108,5 +117,5 @@ export const chainRules: KindRules<ChainFamily, ChainItem> = {
     }),
   }),
   compare: (family, item, { response }) =>
-    response.kind === "chain" ? walk(family, plainDraw(item), (_, __, index) => response.steps[index] as Response).flatMap((one) => compareStep(family, one)) : [],
+    response.kind === "chain" ? walk(family, plainDraw(item), (_, __, index) => response.steps[index] ?? OPEN).flatMap((one) => compareStep(family, one)) : [],
 };

@@ -15,14 +15,15 @@ const answerTexts = (family: SumFamily, solution: Solution): Readonly<Record<str
   return "texts" in typed ? typed.texts : {};
 };
 
-/** The exact answer is printed where its digits fit the grid of the givens; the rounded one elsewhere. */
+/** The exact answer is printed where its digits fit the grid of the givens, a count where it is whole; the rounded one elsewhere. */
 const shownAnswer = (family: SumFamily, solution: Solution, id: string): string => {
   if (isSays(solution)) return "";
-  const places = Math.max(...family.givens.map(({ step }) => placesOf(step)));
+  const unit = family.asks.find((ask) => ask.id === id)?.unit;
+  const places = unit === "pieces" ? 0 : Math.max(...family.givens.map(({ step }) => placesOf(step)));
   const exact = solution[id] as number;
   const fits = Number(exact.toFixed(places)) === Number(exact.toFixed(6));
   const text = fits ? numberText(exact, places) : (answerTexts(family, solution)[id] ?? "");
-  return asWritten(text, family.asks.find((ask) => ask.id === id)?.unit);
+  return asWritten(text, unit);
 };
 
 /** An end of the accepted span as printed: one digit finer than the rounding that was asked. */
