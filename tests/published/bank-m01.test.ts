@@ -60,8 +60,9 @@ describe("the growing knee", () => {
 
   it("has shares of a compartment that hundredths laid side by side fill", () => {
     expect(notRight("width-share", (_, of) => {
+      const [whole, width] = [of("compartmentMm"), of("widthMm")];
       let share = 0;
-      while ((share * of("compartmentMm")) / 100_000 < of("widthMm")) share += 1;
+      while ((share * whole) / 100_000 < width) share += 1;
       return one(share / 1000, 3);
     })).toEqual([]);
   });

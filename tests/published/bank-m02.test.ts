@@ -89,11 +89,18 @@ describe("tests and odds", () => {
 describe("scans", () => {
   it("bound a length as laying it across slices does: 4 slices of 4 mm with gaps of 0.5 give 9.5 to 18.5", () => {
     /** Walks along slices and gaps in tenths: which lengths are seen on exactly so many slices, wherever they begin. */
-    const bounds = (count: number, slice: number, gap: number): readonly [number, number] => {
+    const walked = (count: number, slice: number, gap: number): readonly [number, number] => {
       const [t, g] = [Math.round(slice * 10), Math.round(gap * 10)];
       const seen = (from: number, to: number): number => Array.from({ length: count + 4 }, (_, at) => at * (t + g)).filter((start) => from < start + t && to > start).length;
       const lengths = Array.from({ length: (count + 2) * (t + g) }, (_, length) => length + 1).filter((length) => Array.from({ length: t + g }, (_, from) => from + t + g).some((from) => seen(from, from + length) === count));
       return [((lengths[0] ?? 0) - 2) / 10, (lengths.at(-1) ?? 0) / 10];
+    };
+    const met = new Map<string, readonly [number, number]>();
+    const bounds = (count: number, slice: number, gap: number): readonly [number, number] => {
+      const key = [count, slice, gap].join();
+      const known = met.get(key) ?? walked(count, slice, gap);
+      met.set(key, known);
+      return known;
     };
     expect(bounds(4, 4, 0.5)).toEqual([9.5, 18.5]);
     expect(notRight("slices", (_, of) => {
