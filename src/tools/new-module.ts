@@ -1,0 +1,53 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, relative, resolve } from "node:path";
+import { parseArgs } from "node:util";
+import { asking, runAsking, WrongAnswer } from "./new/ask.ts";
+import { codeFor, moduleQuestions, type ModulePlan, needsOf, objectivesOf } from "./new/module-plan.ts";
+import { type FamilyOf, withServed } from "./new/module-objectives.ts";
+import { moduleText } from "./new/module-text.ts";
+import { slugOf } from "./new/names.ts";
+
+/**
+ * Asks six things and writes one module in which every part that must be there is a prompt. The answers may also come
+ * as flags (`--title="…"`) or as six lines on the standard input. `--project` names another copy of the project.
+ */
+
+const options = Object.fromEntries(["title", "roles", "objectives", "needs", "review", "reviewer", "project"].map((name) => [name, { type: "string" as const }]));
+
+const shown = (path: string): string => relative(process.cwd(), path).replaceAll("\\", "/");
+
+const curriculumAt = (path: string): Readonly<Record<string, string>> => JSON.parse(readFileSync(path, "utf8")) as Readonly<Record<string, string>>;
+
+/** Families of the bank by module, so that a new module can ask what is there already. */
+const bankFamilies = async (project: string): Promise<readonly FamilyOf[]> => {
+  const face = join(project, "src/bank/catalogue.ts");
+  if (!existsSync(face)) return [];
+  const { CATALOGUE } = (await import(face)) as { CATALOGUE: readonly (readonly FamilyOf[])[] };
+  return CATALOGUE.flatMap(([newest]) => (newest === undefined ? [] : [newest]));
+};
+
+const work = async (): Promise<string> => {
+  const { values } = parseArgs({ options });
+  const flags = values as Readonly<Record<string, string | undefined>>;
+  const project = resolve(flags["project"] ?? join(import.meta.dirname, "../.."));
+  const names = join(project, "content/curriculum.json");
+  const curriculum = curriculumAt(names);
+  const { ask, close } = asking(flags);
+  const answers: Record<string, string> = {};
+  for (const question of moduleQuestions(Object.keys(curriculum))) answers[question.name] = await ask(question);
+  close();
+  const { title = "", roles = "", objectives = "", needs = "", review = "", reviewer = "" } = answers;
+  const path = join(project, "content/modules", `${slugOf(title)}.mdx`);
+  if (existsSync(path)) throw new WrongAnswer(`There is a module of that name already: ${shown(path)}.`);
+  const { code, isListed } = codeFor(title, curriculum);
+  if (needsOf(needs).includes(code)) throw new WrongAnswer(`${code} is this module itself; it cannot come before itself.`);
+  const families = await bankFamilies(project);
+  const plan: ModulePlan = { title, code, roles, needs: needsOf(needs), objectives: withServed(objectivesOf(objectives, code), code, families), review, reviewer };
+  mkdirSync(join(project, "content/modules"), { recursive: true });
+  writeFileSync(path, moduleText(plan, families));
+  if (!isListed) writeFileSync(names, `${JSON.stringify({ ...curriculum, [code]: title }, null, 2)}\n`);
+  const added = isListed ? "" : `\n${shown(names)} has a line for ${code}.`;
+  return `${shown(path)} is module ${code}.${added}\nReplace each … and each prompt; then: npm run check`;
+};
+
+await runAsking(work);
