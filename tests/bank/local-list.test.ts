@@ -48,7 +48,7 @@ describe("the local list", () => {
       if (before.key.join() !== after.key.join()) keys += 1;
     }
     expect(Math.min(questions, pictures)).toBeGreaterThan(100);
-    expect(keys).toBeGreaterThan(10);
+    expect(keys).toBeGreaterThan(4);
   });
 
   it("makes the same two needles right by one list and wrong by another", () => {
