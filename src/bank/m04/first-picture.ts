@@ -64,7 +64,7 @@ export const firstPicture: NameFamily = {
       attributes: { cause: "Likely cause", step: "First step" },
       options: {
         focus: "Out of focus", mist: "Tip misted over", light: "Light set too low", cable: "Light lead not seated", white: "White balance not set", blood: "Blood in the joint", horizon: "Camera turned", seating: "Scope not seated in the sheath", mirrored: "Picture mirrored by the screen",
-        "set-focus": "Set the focus", wipe: "Wipe and warm the tip", "raise-light": "Raise the light", reconnect: "Reconnect the light lead", balance: "Set the white balance", outflow: "Open the outflow and wait", "turn-camera": "Turn the camera upright", reseat: "Seat the scope again", bin: "Put the scope aside and open another",
+        "set-focus": "Set the focus", wipe: "Wipe and warm the tip", "raise-light": "Raise the light", reconnect: "Reconnect the light lead", balance: "Set the white balance", outflow: "Wash through: inflow on, outflow open", "turn-camera": "Turn the camera upright", reseat: "Seat the scope again", bin: "Put the scope aside and open another",
       },
       slips: {
         "cause-exchanged": { name: "cause exchanged", because: () => ["The two look alike. Ask what the picture does in air and in fluid, and what turns when you turn the scope."] },
