@@ -60,7 +60,7 @@ const partText = ({ yours, answer }: Compared): string => yours ?? answer;
 
 /** What a response says, part by part, as the page would print it. */
 const rowsOf = (item: Item, response: Response): readonly Row[] =>
-  item.kind === "sum" && response.kind === "sum" ? sumRows(item, response) : explain(item, response).compare.map((part) => ({ label: part.label, text: partText(part) }));
+  item.kind === "sum" && response.kind === "sum" ? sumRows(item, response) : explain(item, response).compare.map((part, _, all) => ({ label: all.length === 1 ? "Whole answer" : part.label, text: partText(part) }));
 
 const answerRows = (item: Item, right: Response): readonly AnswerRow[] => {
   const { compare } = explain(item, right);

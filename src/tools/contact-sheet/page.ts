@@ -20,13 +20,17 @@ const givens = (entry: SheetEntry): string => (entry.givens.length === 0 ? "" : 
 const figure = (entry: SheetEntry): string =>
   entry.figure === null ? "" : element("figure", {}, element("div", { role: "img", "aria-label": entry.figure.text }, entry.figure.markup) + tag("figcaption", entry.figure.text));
 
+/** A value stands out; a row of cards or things is set smaller, or it would drown the page. */
+const LONGEST_VALUE = 60;
+const kindOf = (text: string): string => (text.length > LONGEST_VALUE ? "long" : "v");
+
 const answerRow = ({ label, text, accepted }: AnswerRow): string =>
-  element("div", {}, tag("dt", label) + element("dd", {}, tag("span", text, "v") + (accepted === undefined ? "" : tag("span", `accepted: ${accepted}`, "accepted"))));
+  element("div", {}, tag("dt", label) + element("dd", {}, tag("span", text, kindOf(text)) + (accepted === undefined ? "" : tag("span", `accepted: ${accepted}`, "accepted"))));
 
 const rowText = (rows: readonly Row[]): string => rows.map(({ label, text }) => (rows.length > 1 ? `${label}: ${text}` : text)).join("; ");
 
 const slipRow = ({ name, gives, because, isUnsafe }: SlipRow): string =>
-  element("tr", {}, tag("th", name) + element("td", { class: "v" }, escaped(rowText(gives))) + tag("td", isUnsafe ? "UNSAFE SIDE" : "–", isUnsafe ? "stop" : undefined) + element("td", {}, paragraphs(because)));
+  element("tr", {}, tag("th", name) + element("td", { class: kindOf(rowText(gives)) }, escaped(rowText(gives))) + tag("td", isUnsafe ? "UNSAFE SIDE" : "–", isUnsafe ? "stop" : undefined) + element("td", {}, paragraphs(because)));
 
 const slips = (entry: SheetEntry): string =>
   element("table", {}, element("thead", {}, element("tr", {}, ["Slip", "What it gives", "Side", "What the page says"].map((head) => tag("th", head)).join(""))) + element("tbody", {}, entry.slips.map(slipRow).join("")));
