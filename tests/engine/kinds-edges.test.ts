@@ -37,6 +37,12 @@ describe("what stands beside the answer", () => {
     expect(nearest(-1.84)).toMatchObject({ answer: "−1.8\u2009mm", accepted: "−1.85 to −1.75\u2009mm" });
     expect(explained(giving({ ask0: -2 }, asking({})), typed("1")).compare[0]).toMatchObject({ answer: "−2.0\u2009mm", accepted: "−2.0\u2009mm" });
   });
+  it("prints the exact answer with the digits of the finest given, where six decimals of it hold no more", () => {
+    const coarse: SumFamily = { ...sum, givens: sum.givens.map((given) => (given.key === "gapMm" ? { ...given, step: 1 } : given)) };
+    expect(explained(coarse, typed("1")).compare[0]).toMatchObject({ answer: "7.2\u2009mm" });
+    const answer = (value: number) => explained(giving({ ask0: value }, asking({ roundTo: 0.5 })), typed("1")).compare[0]?.answer;
+    expect([answer(7.2000004), answer(7.200004)]).toEqual(["7.2\u2009mm", "7.0\u2009mm"]);
+  });
   it("repeats the answer where nothing was marked", () => {
     expect(explained(sum, { kind: "order", cards: [] }).compare).toEqual([{ ask: "fitMm", label: "Fit", answer: "7.2\u2009mm", accepted: "7.2\u2009mm" }]);
   });
@@ -45,6 +51,8 @@ describe("what stands beside the answer", () => {
     expect(explained(count, typed("3")).compare[0]).toMatchObject({ yours: "3", answer: "7" });
     const doubled: SumFamily = { ...count, solve: ({ lengthMm = 0 }) => ({ ask0: 2 * lengthMm }) };
     expect(explained(doubled, typed("3"), { draw: drawn(6) }).moves[0]?.changes).toEqual({ ask0: "+2" });
+    const whole: SumFamily = { ...doubled, asks: asking({ roundTo: 1 }) };
+    expect(explained(whole, typed("3"), { draw: drawn(6) }).moves[0]?.changes).toEqual({ ask0: "+2.0\u2009mm" });
     const share = giving({ ask0: 0.2857 }, asking({ unit: "pieces", roundTo: 0.01, rounding: "nearest", safeSide: "none" }));
     expect(explained(share, typed("3")).compare[0]).toMatchObject({ answer: "0.29" });
   });
@@ -55,6 +63,8 @@ describe("when the answer would be right", () => {
     const dose: SumFamily = { ...sum, givens: sum.givens.map((given) => ({ ...given, unit: "mg" as const })) };
     expect([explained(dose, typed("6")).inverse, explained(sum, typed("6")).inverse]).toEqual([["lengthMm would be 6\u2009mg"], ["lengthMm would be 6.0\u2009mm"]]);
     expect(explained(sum, typed("6.04")).inverse).toEqual(["lengthMm would be 6.0\u2009mm"]);
+    const mixed: SumFamily = { ...sum, givens: sum.givens.map((given) => (given.key === "gapMm" ? { ...given, unit: "deg" as const } : given)) };
+    expect([explained(mixed, typed("6")).inverse, explained({ ...mixed, inverseOf: "gapMm", solve: ({ gapMm = 0 }) => ({ fitMm: 3 * gapMm }) }, typed("9.6")).inverse]).toEqual([["lengthMm would be 6.0\u2009mm"], ["gapMm would be 3.2°"]]);
   });
   it("is silent where the page does not show the given", () => {
     const item = { ...itemOf(sum), givens: [] };
@@ -73,6 +83,8 @@ describe("a slip is named only where it shows", () => {
     const family: JudgeFamily = { ...judge, slips: [{ id: "vain", gives: () => ({ picks: "mend", reasons: ["clean"] }) }, ...judge.slips] };
     const marked = (picks: string, ...reasons: readonly string[]) => judgeRules.mark(family, DRAW, { kind: "judge", picks, reasons });
     expect(marked("mend", "bent")).toStrictEqual({ verdict: "safe-side", score: 0.75, parts: [] });
+    const half: JudgeFamily = { ...judge, slips: [{ id: "half", gives: () => ({ picks: "mend", reasons: ["bent", "clean"] }) }] };
+    expect(judgeRules.mark(half, DRAW, { kind: "judge", picks: "mend", reasons: ["clean"] }).slip).toBe("half");
     expect([marked("mend", "bent", "clean").slip, marked("keep", "bent").slip, marked("throw", "bent").slip]).toEqual(["vain", "kept", "thrown"]);
   });
   it("in a figure: not at all where no slip points there", () => {
@@ -80,6 +92,7 @@ describe("a slip is named only where it shows", () => {
     const marked = (door: { xMm: string; yMm: string }) => markRules.mark(mark, DRAW, { kind: "mark", points: { lamp: point("0", "0"), door } });
     expect(marked(point("2.5", "41"))).toStrictEqual({ verdict: "safe-side", score: 0.5, parts: [] });
     expect(marked(point("1", "1"))).toStrictEqual({ verdict: "safe-side", score: 0.5, parts: [], slip: "door-left" });
+    expect(markRules.mark(mark, DRAW, { kind: "mark", points: { lamp: point("8", "0"), door: point("2.5", "41") } })).toStrictEqual({ verdict: "unsafe-side", score: 0, parts: [], slip: "lamp-right" });
     const unnamed = { ...mark, critical: ["roof"] };
     expect(markRules.mark(unnamed, DRAW, { kind: "mark", points: { lamp: point("8", "0"), door: point("0", "40") } }).verdict).toBe("safe-side");
   });
