@@ -31,7 +31,7 @@ const sideFaults = (family: Family): readonly FamilyFault[] => {
 const STUDY_STATES: ReadonlySet<string> = new Set(["read", "quoted", "derived"]);
 
 /** Draws in which a family is asked for the origins of its givens. */
-const LOOKED_AT: readonly string[] = ["0", "1", "2", "3"];
+const LOOKED_AT: readonly string[] = ["0", "1"];
 
 /** The ledger entry of a length or an angle that a study measured in children and that the question shows. */
 const shownStudyLength = (family: Family, course: Course): string | undefined =>

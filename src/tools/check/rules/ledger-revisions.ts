@@ -39,23 +39,25 @@ const edited = (course: Course): readonly Finding[] => {
 
 const misnumbered = ({ file, index, key, revisions }: LedgerRecord): readonly Finding[] =>
   revisions.flatMap(({ revision }, place): readonly Finding[] => {
-    const span = file.located().spanOf(["entries", index, "revisions", place, "revision"]);
     if (revision === place + 1 || !Number.isInteger(revision)) return [];
+    const span = file.located().spanOf(["entries", index, "revisions", place, "revision"]);
     return [{ source: file, offset: span.start, rule, found: `"${key}" with revision ${revision} at place ${place + 1}`, expected: "revisions 1, 2, 3 … in their order, the newest last", edits: [{ ...span, text: String(place + 1) }] }];
   });
 
 const unreplaced = ({ file, index, key, revisions }: LedgerRecord): readonly Finding[] =>
   revisions.flatMap(({ replacedBy, revision }, place): readonly Finding[] => {
     const isLast = place === revisions.length - 1;
+    const isLater = revisions.some((each) => each.revision === replacedBy && each.revision > revision);
+    if (replacedBy === null ? isLast : isLater) return [];
     const path = ["entries", index, "revisions", place];
+    // Places are looked up only for a fault: that reads the whole file again.
     const span = file.located().spanOf(path);
     const head = { source: file, rule, offset: span.start };
-    if (replacedBy === null && !isLast) {
+    if (replacedBy === null) {
       const end = span.start + file.text.slice(span.start, span.end).lastIndexOf("}");
       const at = file.text.slice(0, end).trimEnd().length;
       return [{ ...head, found: `"${key}@${revision}" stands before a newer one without "replacedBy"`, expected: `"replacedBy": ${revision + 1}`, edits: [{ start: at, end: at, text: `, "replacedBy": ${revision + 1}` }] }];
     }
-    if (replacedBy === null || revisions.some((each) => each.revision === replacedBy && each.revision > revision)) return [];
     const own = file.located().spanOf([...path, "replacedBy"]);
     const newest = revisions.at(-1)?.revision ?? revision;
     const expected = isLast ? "the revision that replaces it, or no \"replacedBy\"" : `a later revision of the same entry, such as ${newest}`;
