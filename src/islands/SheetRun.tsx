@@ -45,6 +45,7 @@ export const SheetRun = ({ sheet, modules, onAnother }: RunProps) => {
       {phase === "ready" && isDone ? <SheetResult sheet={sheet} state={state} modules={modules} onAnother={onAnother} /> : null}
       {phase === "ready" && !isDone ? (
         <div className="sheet-grid">
+          <h2 className="vh">{state.items[state.at]?.title}</h2>
           <SheetQuestion state={state} newSeeds={newSeeds} />
           <SheetRail state={state} />
         </div>
