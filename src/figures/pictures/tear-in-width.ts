@@ -70,7 +70,7 @@ export const tearInZone: DrawPicture = (item, own) => {
   const answered = own === undefined ? "" : ` The borders of the adult table are drawn in, at ${BORDERS.map((border) => withUnit(border.toFixed(0), "mm")).join(" and ")} from the rim.`;
   const drawing = [
     meniscus(ring),
-    cut(along(ring, share, [hour - 0.9, hour + 0.9])),
+    line(along(ring, share, [hour - 0.9, hour + 0.9]), "tear"),
     orientation(ring),
     words(WIDTH_PX / 2, PLACE_PX, [`medial meniscus, ${aboutOf(item, "side")} knee, seen from above`, MIDDLE]),
     widthBar(share, spread(share, numbers)),

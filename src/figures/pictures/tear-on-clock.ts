@@ -2,9 +2,9 @@ import { withUnit } from "../../engine/quantity/format.ts";
 import type { Item } from "../../engine/question/item.ts";
 import { element, pathThrough } from "../markup.ts";
 import { along, meniscus, onClock, rimSide, type Ring } from "./meniscus.ts";
-import { aboutOf, type DrawPicture, drawn, END, givenOf, inWords, MIDDLE, type Own, WIDTH_PX, words } from "./picture.ts";
+import { aboutOf, type DrawPicture, drawn, END, givenOf, inWords, line, MIDDLE, type Own, WIDTH_PX, words } from "./picture.ts";
 
-const HALF_HOURS_A_TURN = 24;
+const HOURS_A_TURN = 12;
 const MOST_TURN = 0.95;
 const HEIGHT_PX = 312;
 const OUTER_PX = 104;
@@ -32,8 +32,8 @@ const ownLength = (item: Item, ring: Ring, own: Own | undefined): { readonly mar
   const from = Number(aboutOf(item, "fromHalves"));
   const turn = lengthMm / (2 * Math.PI * givenOf(item, "rimRadiusMm"));
   const said = `Your length of ${withUnit(lengthMm.toFixed(1), "mm")} is laid along the rim from ${spoken(from)}${turn > MOST_TURN ? " and would go round more than once" : ""}.`;
-  const points = along({ ...ring, outerPx: OUTER_PX + 32, widthPx: 0 }, 0, [from / 2, from / 2 + Math.min(turn, MOST_TURN) * (HALF_HOURS_A_TURN / 2)]);
-  return { markup: element("path", { class: "mine", "stroke-width": 3, "stroke-dasharray": "7 5", d: pathThrough(points) }), said };
+  const arc = along({ ...ring, outerPx: OUTER_PX + 32, widthPx: 0 }, 0, [from / 2, from / 2 + Math.min(turn, MOST_TURN) * HOURS_A_TURN]);
+  return { markup: element("path", { class: "mine", "stroke-width": 3, "stroke-dasharray": "7 5", d: arc }), said };
 };
 
 /** A longitudinal tear on the clock, with the radius of the rim. */
@@ -47,7 +47,7 @@ export const tearOnClock: DrawPicture = (item, own) => {
   const drawing = [
     meniscus(ring),
     numerals(ring),
-    cut(along(ring, 0.22, [from / 2, to / 2])),
+    line(along(ring, 0.22, [from / 2, to / 2]), "tear"),
     ...[from, to].map((halves) => cut([onClock(ring, halves / 2, OUTER_PX - 18), onClock(ring, halves / 2, OUTER_PX + 4)], "k-line")),
     element("path", { class: "drop", d: pathThrough([ring.centre, radiusEnd]) }),
     element("circle", { class: "k-dot", cx: ring.centre[0], cy: ring.centre[1], r: 4 }),
