@@ -16,6 +16,7 @@ import optics from "../../content/ledger/optics.json" with { type: "json" };
 import posteriorPortal from "../../content/ledger/posterior-portal.json" with { type: "json" };
 import rehabilitation from "../../content/ledger/rehabilitation.json" with { type: "json" };
 import repairResult from "../../content/ledger/repair-result.json" with { type: "json" };
+import scopeModel from "../../content/ledger/scope-model.json" with { type: "json" };
 import score from "../../content/ledger/score.json" with { type: "json" };
 import shortestDistance from "../../content/ledger/shortest-distance.json" with { type: "json" };
 import simulatedLine from "../../content/ledger/simulated-line.json" with { type: "json" };
@@ -41,6 +42,7 @@ export const LEDGER: readonly TopicData[] = [
   discoid,
   kneeSize,
   kneeModel,
+  scopeModel,
   tear,
   stitch,
   repairResult,

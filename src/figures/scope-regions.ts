@@ -1,0 +1,124 @@
+import type { Label, Sample } from "../engine/knee/scope/in-view.ts";
+
+/** Outlines of what is in view, from a grid of rays: a calm drawing, not a photograph. */
+
+export interface Region {
+  readonly label: Label;
+  /** Closed outlines in the picture's own measure: −1 to 1, right and up. */
+  readonly outlines: readonly (readonly Corner[])[];
+  /** A place well inside the region, for its number. */
+  readonly inside: Corner;
+  readonly share: number;
+}
+
+export type Corner = readonly [number, number];
+
+const CALM = 3;
+/** Cells beyond the grid on every side, so that regions can reach past the rim. */
+const MARGIN = 4;
+const LEAST_CORNERS = 6;
+
+interface Grid {
+  readonly across: number;
+  readonly at: (column: number, row: number) => Label | null;
+}
+
+/** The grid with its rim carried outwards, so that regions reach beyond the round edge and are cut by it. */
+const gridOf = (samples: readonly Sample[], across: number): Grid => {
+  const cells = new Map<number, Label>();
+  const indexOf = (u: number): number => Math.round(((u + 1) * across) / 2 - 0.5);
+  const keyOf = (column: number, row: number): number => (row + MARGIN) * (across + 2 * MARGIN) + column + MARGIN;
+  for (const { u, v, label } of samples) cells.set(keyOf(indexOf(u), indexOf(-v)), label);
+  const inside = (index: number): number => ((index + 0.5) * 2) / across - 1;
+  const at = (column: number, row: number): Label | null => {
+    const own = cells.get(keyOf(column, row));
+    if (own !== undefined) return own;
+    const [u, v] = [inside(column), inside(row)];
+    const far = Math.hypot(u, v);
+    if (far > 1 + 5 / across) return null;
+    const back = 1 - 1.6 / across;
+    return cells.get(keyOf(indexOf((u / far) * back), indexOf((v / far) * back))) ?? null;
+  };
+  return { across, at };
+};
+
+type Edge = readonly [number, number, number, number];
+
+/** The four sides of a cell: the step to the neighbour, and the edge's ends, so that the cell lies on its left hand. */
+const SIDES = [
+  { column: 0, row: -1, edge: [1, 0, 0, 0] },
+  { column: -1, row: 0, edge: [0, 0, 0, 1] },
+  { column: 0, row: 1, edge: [0, 1, 1, 1] },
+  { column: 1, row: 0, edge: [1, 1, 1, 0] },
+] as const;
+
+/** Edges round the cells of a label, each with the label on its left hand. */
+const edgesOf = ({ across, at }: Grid, label: Label): readonly Edge[] => {
+  const wide = across + 2 * MARGIN - 2;
+  const cells = Array.from({ length: wide * wide }, (_, index) => [(index % wide) - MARGIN + 1, Math.floor(index / wide) - MARGIN + 1] as const);
+  return cells.filter(([column, row]) => at(column, row) === label).flatMap(([column, row]) =>
+    SIDES.filter((side) => at(column + side.column, row + side.row) !== label)
+      .map(({ edge: [fromX, fromY, toX, toY] }): Edge => [column + fromX, row + fromY, column + toX, row + toY]));
+};
+
+/** Edges joined into closed lines, as their middles. */
+const joined = (edges: readonly Edge[]): readonly (readonly Corner[])[] => {
+  const from = new Map<string, Edge[]>();
+  for (const edge of edges) {
+    const key = `${edge[0]} ${edge[1]}`;
+    from.set(key, [...(from.get(key) ?? []), edge]);
+  }
+  const lines: (readonly Corner[])[] = [];
+  for (const list of from.values()) {
+    for (let edge = list.pop(); edge !== undefined; edge = list.pop()) {
+      const line: Corner[] = [];
+      for (let next: Edge | undefined = edge; next !== undefined; next = from.get(`${next[2]} ${next[3]}`)?.pop()) line.push([(next[0] + next[2]) / 2, (next[1] + next[3]) / 2]);
+      lines.push(line);
+    }
+  }
+  return lines;
+};
+
+/** A closed line with its steps smoothed away, and every second corner left out. */
+const calmed = (line: readonly Corner[]): readonly Corner[] => {
+  let corners = line;
+  for (let time = 0; time < CALM; time += 1) {
+    const before = corners;
+    corners = before.map(([x, y], index) => {
+      const [px, py] = before[(index + before.length - 1) % before.length] ?? [x, y];
+      const [nx, ny] = before[(index + 1) % before.length] ?? [x, y];
+      return [(px + 2 * x + nx) / 4, (py + 2 * y + ny) / 4] as const;
+    });
+  }
+  return corners.filter((_, index) => index % 2 === 0);
+};
+
+/** The sample of a label that lies farthest from every other label and from the rim. */
+const insideOf = (samples: readonly Sample[], label: Label): Corner => {
+  const others = samples.filter((one) => one.label !== label);
+  let best: Corner = [0, 0];
+  let bestRoom = -1;
+  for (const { u, v } of samples.filter((one) => one.label === label)) {
+    let room = 1 - Math.hypot(u, v);
+    for (const other of others) room = Math.min(room, Math.hypot(u - other.u, v - other.v));
+    if (room > bestRoom) [best, bestRoom] = [[u, v], room];
+  }
+  return best;
+};
+
+/** The regions of a picture, the largest first; those below the least share are left out. */
+export const regionsOf = (samples: readonly Sample[], across: number, leastShare: number): readonly Region[] => {
+  const grid = gridOf(samples, across);
+  const counts = new Map<Label, number>();
+  for (const { label } of samples) counts.set(label, (counts.get(label) ?? 0) + 1);
+  return [...counts]
+    .map(([label, count]) => ({ label, share: count / samples.length }))
+    .filter(({ share }) => share >= leastShare)
+    .toSorted((first, second) => second.share - first.share)
+    .map(({ label, share }) => ({
+      label, share,
+      outlines: joined(edgesOf(grid, label)).filter((line) => line.length >= LEAST_CORNERS)
+        .map((line) => calmed(line).map(([x, y]) => [(x * 2) / across - 1, 1 - (y * 2) / across] as const)),
+      inside: insideOf(samples, label),
+    }));
+};
