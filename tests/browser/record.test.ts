@@ -107,8 +107,8 @@ const workThrough = async (page: Page): Promise<void> => {
     const isAnswered = (await page.locator(".card .verdict").count()) > 0;
     if (boxes.length > 0 && !isAnswered) {
       for (const box of boxes) await box.fill("3");
-      await page.keyboard.press("Enter");
-      await page.locator(".card .verdict").waitFor();
+      await page.locator(".card button.main").first().press("Enter");
+      await page.locator(".card .verdict, .card .problem").first().waitFor();
     }
     await page.getByRole("button", { name: /^(Next question|See the result|Leave for later|Finish here)/ }).first().press("Enter");
   }
