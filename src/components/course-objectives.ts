@@ -24,6 +24,7 @@ export const courseModules = (written: readonly Written[]): readonly CourseModul
       const serving = families.filter((family) => family.objectives.includes(id));
       return { id, text, module: code, families: serving.map((family) => family.id), isSafety: serving.some(({ unsafe }) => unsafe) };
     });
+    const chains = families.filter((family) => family.module === code && family.kind === "chain").map((family) => ({ family: family.id, needs: family.objectives }));
     const core = (["resident", "nurse", "director"] as const).filter((role) => roles[role] === "core");
-    return [{ code, title, path: href(`/modules/${found.id}/`), core, objectives: own }];
+    return [{ code, title, path: href(`/modules/${found.id}/`), core, objectives: own, chains }];
   });

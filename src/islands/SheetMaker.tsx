@@ -21,7 +21,7 @@ const fromStand = async (modules: readonly CourseModule[], role: Role): Promise<
   const own = modules.filter(({ core }) => core.includes(role));
   const { reading } = await readRecord();
   const state = learnerState(reading.lines, { ...courseView(modules), todayDay: today() });
-  return numberFromStand({ objectives: objectivesOf(own), standings: state.objectives });
+  return numberFromStand({ modules: own, standings: state.objectives });
 };
 
 const numberOf = (modules: readonly CourseModule[], { from, role, which }: Choice): Promise<string | null> | string | null => {

@@ -16,7 +16,7 @@ export const Tonight = ({ state, modules }: { readonly state: LearnerState; read
   const textOf = (id: string): string => objectives.find((one) => one.id === id)?.text ?? id;
   const back = state.objectives.filter(({ isBack }) => isBack).toSorted((one, other) => Number(other.level === "stop") - Number(one.level === "stop") || (one.returns?.day ?? 0) - (other.returns?.day ?? 0)).slice(0, MOST);
   const go = (standings: readonly ObjectiveStanding[]): void => {
-    const number = numberFromStand({ objectives, standings });
+    const number = numberFromStand({ modules, standings });
     if (number !== null) window.location.assign(`${siteHref("/sheet/")}#${number}`);
   };
   return (

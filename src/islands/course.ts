@@ -13,6 +13,12 @@ export interface CourseObjective {
   readonly isSafety: boolean;
 }
 
+/** A question of several steps, and the objectives that must be Worked before it is offered. */
+export interface CourseChain {
+  readonly family: string;
+  readonly needs: readonly string[];
+}
+
 /** A module as the pages of the record need it. */
 export interface CourseModule {
   readonly code: string;
@@ -21,6 +27,7 @@ export interface CourseModule {
   /** Roles for which it is core. */
   readonly core: readonly Role[];
   readonly objectives: readonly CourseObjective[];
+  readonly chains: readonly CourseChain[];
 }
 
 /** All objectives in the order of the course. */

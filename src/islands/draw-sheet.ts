@@ -5,7 +5,7 @@ import { chanceFrom } from "../engine/random/chance.ts";
 import { sha256Words } from "../engine/random/sha256.ts";
 import { xoshiro128 } from "../engine/random/xoshiro.ts";
 import { NEWEST, planFor } from "../facts/editions.ts";
-import type { CourseObjective, Role } from "./course.ts";
+import { type CourseModule, objectivesOf, type Role } from "./course.ts";
 import { newSeed } from "./new-seed.ts";
 
 export const SHEET_SIZE = 10;
@@ -21,13 +21,23 @@ const numberFor = (families: readonly string[]): string | null => {
 };
 
 export interface StandChoice {
-  readonly objectives: readonly CourseObjective[];
+  readonly modules: readonly CourseModule[];
   readonly standings: readonly ObjectiveStanding[];
 }
 
+const WORKED = new Set(["worked", "steady", "due"]);
+
+/** Questions of several steps whose parts are not all Worked yet; they wait. */
+const waitingChains = ({ modules, standings }: StandChoice): ReadonlySet<string> => {
+  const worked = new Set(standings.filter(({ level }) => WORKED.has(level)).map(({ objective }) => objective));
+  return new Set(modules.flatMap(({ chains }) => chains).filter(({ needs }) => !needs.every((id) => worked.has(id))).map(({ family }) => family));
+};
+
 /** The number of a sheet from where the learner stands; null where nothing asks for practice. */
-export const numberFromStand = ({ objectives, standings }: StandChoice): string | null => {
-  const familiesOf = (id: string): readonly string[] => (objectives.find((one) => one.id === id)?.families ?? []).filter((family) => placeOf(family) >= 0);
+export const numberFromStand = ({ modules, standings }: StandChoice): string | null => {
+  const objectives = objectivesOf(modules);
+  const waiting = waitingChains({ modules, standings });
+  const familiesOf = (id: string): readonly string[] => (objectives.find((one) => one.id === id)?.families ?? []).filter((family) => placeOf(family) >= 0 && !waiting.has(family));
   const known = standings.filter(({ objective }) => objectives.some(({ id }) => id === objective));
   const picks = practiceSheet({ objectives: known, familiesOf, size: SHEET_SIZE, chance: chanceFrom(xoshiro128(sha256Words(newSeed()))) });
   return numberFor(picks.map(({ family }) => family));
