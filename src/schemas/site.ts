@@ -8,7 +8,7 @@ export const siteSchema = z.strictObject({
   /** An e-mail address, or words such as a room and a telephone; empty where nobody is named. */
   reportTo: z.string().refine((text) => !text.includes("@") || /^[^@\s]+@[^@\s]+\.[^@\s]+$/.test(text.trim()), "address"),
   /** True for computers that many people use. */
-  isShared: z.boolean().optional(),
+  isShared: z.boolean(),
 });
 
 /** `content/curriculum.json`: the name of each module by its code. */

@@ -16,6 +16,8 @@ beforeAll(() => {
 afterAll(() => held.copy?.remove());
 
 const DRAWS = 400;
+/** Five tools one after another, each reading the whole bank, on a machine that has other work. */
+const SEVERAL_TOOLS_MS = 180_000;
 const textIn = (path: string): string => readFileSync(join(copy().folder, path), "utf8");
 const LENGTHS = "entry mm 2 to 6 by 0.5; margin mm 1 to 3 by 0.5";
 
@@ -40,13 +42,19 @@ describe("a new family", () => {
     expect(err).toBe("");
     expect(out).toContain("src/bank/m15/look-again.ts is family 15a");
     expect(textIn("src/bank/catalogue.ts")).toContain("...M15];");
-  });
+  }, SEVERAL_TOOLS_MS);
 
   test("is drawn and graded as it stands: its own answer is right, every slip has its name", () => {
     expect(copy().probe(lawsOf(["way-with-margin", "dose-by-weight", "look-and-say", "whose-number", "look-again"], DRAWS))).toEqual([]);
   });
 
   test("passes the check at once", () => expect(copy().run("check.ts", [])).toMatchObject({ code: 0, err: "" }));
+
+  test("ends in a sentence where the answers end, and writes nothing", () => {
+    const { err, code } = copy().run("new-family.ts", [], "half-told\nM06\n");
+    expect({ err, code }).toEqual({ err: "The answers ended before --kind was answered. Nothing was written.\n", code: 1 });
+    expect(existsSync(join(copy().folder, "src/bank/m06/half-told.ts"))).toBe(false);
+  });
 
   test("says in one sentence what is wrong, and writes nothing", () => {
     const before = textIn("src/bank/m06/catalogue.ts");

@@ -26,15 +26,17 @@ export const projectCopy = (): ProjectCopy => {
   const folder = mkdtempSync(join(tmpdir(), "project-"));
   for (const part of ["content", "package.json", "src/bank", "src/engine", "src/facts", "src/schemas", "src/tools"]) cpSync(join(root, part), join(folder, part), { recursive: true });
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
+  // The bank is read anew by every tool; kept compiled, it takes half the time.
+  const env = { ...process.env, NODE_COMPILE_CACHE: join(folder, ".cache") };
   return {
     folder,
     run: (tool, words, input = "") => {
-      const { stdout, stderr, status } = spawnSync(process.execPath, [join(folder, "src/tools", tool), ...words], { cwd: folder, input, encoding: "utf8" });
+      const { stdout, stderr, status } = spawnSync(process.execPath, [join(folder, "src/tools", tool), ...words], { cwd: folder, input, env, encoding: "utf8" });
       return { out: stdout, err: stderr, code: status ?? -1 };
     },
     probe: (program) => {
       writeFileSync(join(folder, "probe.ts"), program);
-      return JSON.parse(execFileSync(process.execPath, [join(folder, "probe.ts")], { cwd: folder, encoding: "utf8" })) as unknown;
+      return JSON.parse(execFileSync(process.execPath, [join(folder, "probe.ts")], { cwd: folder, env, encoding: "utf8" })) as unknown;
     },
     remove: () => rmSync(folder, { recursive: true }),
   };

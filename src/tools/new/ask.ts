@@ -24,13 +24,18 @@ const isPerson = (): boolean => process.stdin.isTTY === true;
 export const asking = (flags: Readonly<Record<string, string | undefined>>): { readonly ask: Ask; readonly close: () => void } => {
   const reader = createInterface({ input: process.stdin, terminal: false });
   const lines = reader[Symbol.asyncIterator]();
+  const nextLine = async (name: string): Promise<string> => {
+    const { done, value } = await lines.next();
+    if (done === true) throw new WrongAnswer(`The answers ended before --${name} was answered.`);
+    if (!isPerson()) process.stdout.write(`${value}\n\n`);
+    return value.trim();
+  };
   const ask: Ask = async ({ name, text, fault }) => {
     const given = flags[name];
     if (given === undefined) process.stdout.write(`${text}\n  > `);
-    const answer = given ?? String((await lines.next()).value ?? "").trim();
-    if (given === undefined && !isPerson()) process.stdout.write(`${answer}\n\n`);
-    const sentence = fault(answer.trim());
-    if (sentence === null) return answer.trim();
+    const answer = given?.trim() ?? (await nextLine(name));
+    const sentence = fault(answer);
+    if (sentence === null) return answer;
     if (given !== undefined || !isPerson()) throw new WrongAnswer(sentence);
     process.stdout.write(`  ${sentence}\n`);
     return ask({ name, text, fault });
