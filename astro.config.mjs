@@ -5,6 +5,7 @@ import { defineConfig } from "astro/config";
 import { islandIds } from "./src/build/island-ids.ts";
 import { ledgerUse } from "./src/build/ledger-use.ts";
 import { mathPlugin } from "./src/build/math.ts";
+import { slimLedgerForBrowsers } from "./src/build/slim-ledger.ts";
 
 /** Every MDX file raises the same harmless notice about its head marker; all other warnings pass. */
 const quiet = (warning, next) => {
@@ -18,7 +19,7 @@ export default defineConfig({
   build: { inlineStylesheets: "never", format: "directory" },
   devToolbar: { enabled: false },
   markdown: { processor: satteri({ features: { math: true }, mdastPlugins: [mathPlugin] }), syntaxHighlight: false },
-  integrations: [react(), mdx(), ledgerUse(), islandIds()],
+  integrations: [react(), mdx(), ledgerUse(), slimLedgerForBrowsers(), islandIds()],
   security: {
     csp: {
       directives: ["default-src 'self'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "base-uri 'self'", "form-action 'none'", "object-src 'none'"],
