@@ -12,14 +12,16 @@ export const neededModules: CourseRule = (course) => {
     factsOf(file).needs.flatMap((code, index, needed): readonly Finding[] => {
       const span = file.matter?.located.spanOf(["needs", index]);
       if (codes.includes(code) || span === undefined) return [];
-      const meant = nearest(code, codes.filter((each) => each !== factsOf(file).code));
+      // A module that the curriculum names is only not written yet; any other code is a slip of the pen.
+      const isPlanned = Object.hasOwn((course.curriculum.value ?? {}) as object, code);
+      const meant = isPlanned ? null : nearest(code, codes.filter((each) => each !== factsOf(file).code && !needed.includes(each)));
       return [{
         source: file,
         offset: span.start,
         rule: "needed module",
         level: "warning",
         found: `needs ${code}, which has no file`,
-        expected: "the code of a module in this folder",
+        expected: isPlanned ? "a module that is written; leave it as it is where that one follows" : "the code of a module in this folder",
         edits: meant === null ? withoutNeed(file, needed, index) : [{ ...span, text: meant }],
       }];
     }),
