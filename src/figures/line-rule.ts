@@ -6,6 +6,9 @@ import { element, label, px } from "./markup.ts";
 
 /** The rule under the picture and the dimension lines that hang from it. */
 
+/** Room between a line and its words, and the width of a letter as a share of its height. */
+const APART_PX = 8;
+const LETTER_SHARE = 0.46;
 const ROW_PX = 28;
 const words = LINE_WORDS.en;
 export const mm = (value: number): string => `${value.toFixed(1).replace("-", "−")}${THIN_SPACE}mm`;
@@ -44,14 +47,23 @@ const ended = ({ arrow }: Row, [from, to, y]: readonly [number, number, number])
   return arrow === "left" ? head(from, -1) : bar(from) + bar(to);
 };
 
+/** Where the words of a row stand: on their own side, on the other where that is too narrow, over the line where both are. */
+const placeOf = ({ widthPx, fontPx }: LineFrame, { side, text }: Row, [from, to]: readonly [number, number]): readonly [x: number, anchor: "start" | "end"] => {
+  const wordsPx = text.length * fontPx * LETTER_SHARE;
+  const left = from - APART_PX >= wordsPx;
+  const right = widthPx - to - APART_PX >= wordsPx;
+  if (left && (side === "left" || !right)) return [from - APART_PX, "end"];
+  return right ? [to + APART_PX, "start"] : [0, "start"];
+};
+
 const row = (frame: LineFrame, one: Row): string => {
   const y = frame.heightPx + 68 + one.level * ROW_PX;
   const from = frame.x(one.fromMm);
   const to = Math.min(frame.x(one.toMm), frame.widthPx);
-  const isLeft = one.side === "left";
+  const [x, anchor] = placeOf(frame, one, [from, to]);
   return [
     element("path", { class: one.look, d: `M${px(from)} ${px(y)}H${px(to)}${ended(one, [from, to, y])}` }),
-    label(isLeft ? from - 8 : to + 8, y + 5, { text: one.text, class: `${one.look}-t`, "text-anchor": isLeft ? "end" : "start", "font-size": frame.fontPx }),
+    label(x, y + 5, { text: one.text, class: `${one.look}-t`, "text-anchor": anchor, "font-size": frame.fontPx }),
   ].join("");
 };
 
