@@ -1,4 +1,6 @@
-import { type Label, sampled, sharesOf, sightOf } from "../engine/knee/scope/in-view.ts";
+import { arcPoint } from "../engine/geometry/arc.ts";
+import { type Label, sampled, sharesOf, type Sighted, sightOf } from "../engine/knee/scope/in-view.ts";
+import { tearAngleDeg } from "../engine/knee/scope/lesion.ts";
 import { SOLIDS } from "../engine/knee/scope/scene.ts";
 import { along, length, minus } from "../engine/knee/scope/vec3.ts";
 import { scopeNumber } from "../facts/scope-model.ts";
@@ -60,7 +62,7 @@ const marks = ({ setting, camera }: ScopeModel, mirror: number): string => {
   const { viewDeg, turnDeg } = setting;
   const isMedialRight = camera.right[0] * mirror < 0;
   const side = (isRight: boolean): string => (isRight === isMedialRight ? words.medial : words.lateral);
-  const level = [90, 270].map((clockDeg) => pathThrough([onRing(clockDeg, 2), onRing(clockDeg, 10)])).join("");
+  const level = [90, 270].map((clockDeg) => pathThrough([onRing(clockDeg, 2), onRing(clockDeg, 22)])).join("");
   const lens = viewDeg === 0 ? "" : element("path", { class: "lens", d: pathThrough([onRing(turnDeg, 3), onRing(turnDeg + 3.4, 16), onRing(turnDeg - 3.4, 16)], true) });
   const size = { class: "dim", "font-size": FONT_PX };
   return [
@@ -70,6 +72,9 @@ const marks = ({ setting, camera }: ScopeModel, mirror: number): string => {
     textLabel(DISC.widthPx, 30, { text: side(true), "text-anchor": "end", ...size }),
   ].join("");
 };
+
+const NEAR_EDGE = 0.7;
+const TEAR_HEIGHT_MM = 1;
 
 /** A shaft may press this share of its half thickness into what it slides along. */
 const HELD = 0.5;
@@ -82,6 +87,16 @@ const blockedOf = ({ field, camera, scale, portal }: ScopeModel): Seen["blocked"
   const steps = Math.ceil(longMm);
   const hits = Array.from({ length: steps }, (_, step) => field.nearest(along(camera.tip, camera.shaft, (-longMm * step) / steps))).filter(({ id, distanceMm }) => hard.has(id) && distanceMm < (HELD * scopeNumber("scope-radius")) / scale);
   return hits.length > 0 ? "shaft" : null;
+};
+
+/** Where a tear lies in the picture: its gap near the free edge. */
+const tearOf = (model: ScopeModel): Sighted | null => {
+  const { setting, knee, scale } = model;
+  const angleDeg = tearAngleDeg(setting);
+  if (angleDeg === null) return null;
+  const [outer, inner] = [arcPoint(knee[setting.of].rim, angleDeg), arcPoint(knee[setting.of].freeEdge, angleDeg)];
+  const at = (from: number, to: number): number => (from + (to - from) * NEAR_EDGE) / scale;
+  return sightOf(model, [at(outer.xMm, inner.xMm), at(outer.yMm, inner.yMm), TEAR_HEIGHT_MM]);
 };
 
 export interface ScopeFigure {
@@ -101,7 +116,7 @@ export const scopeFigure = (model: ScopeModel, detail: keyof typeof ACROSS = "fi
   const mirror = model.setting.side === "left" ? -1 : 1;
   const regions = regionsOf(samples, across, LEAST_SHARE);
   const shares = sharesOf(samples).filter(({ share }) => share >= LEAST_SHARE);
-  const seen: Seen = { shares, sight: sightOf(model, model.target), blocked: blockedOf(model) };
+  const seen: Seen = { shares, sight: sightOf(model, model.target), tear: tearOf(model), blocked: blockedOf(model) };
   const markup = element("svg", { class: "fig scope", viewBox: `0 0 ${DISC.widthPx} ${DISC.heightPx}`, "aria-hidden": "true", focusable: "false" }, [
     element("g", { class: "regions" }, regions.map((region) => drawnRegion(region, mirror)).join("") + numbered(regions, mirror)),
     element("path", { class: "surround", "fill-rule": "evenodd", d: surround() }),

@@ -33,7 +33,7 @@ export const SCOPE_WORDS = {
     controls: {
       station: "Looked for", portal: "Portal", view: "Direction of view", turn: "Turn of the scope, clock angle", back: "Drawn back along the shaft", flexion: "Bend of the knee", liquid: "Joint filled with",
       saline: "saline", air: "air", pattern: "Tear", of: "Meniscus of the tear", amount: "How far it gapes or has moved", instrument: "Also in the joint", side: "Side", right: "right", left: "left", ages: "Age band",
-      shown: "Shown as", picture: "picture", drawing: "drawing", inView: "In view, by share of the picture:", took: "Time of the last picture on this device:",
+      shown: "Shown as", picture: "picture", drawing: "drawing", inView: "In view, by share of the picture:",
     },
   },
 } as const;
@@ -73,6 +73,8 @@ export const targetInWords = ({ setting, scale }: ScopeModel, { radius, clockDeg
 export interface Seen {
   readonly shares: readonly Share[];
   readonly sight: Sighted;
+  /** Where a tear at one place of the rim lies in the picture; null without one. */
+  readonly tear: Sighted | null;
   /** What a straight shaft or the lens would run into; null where the way is free. */
   readonly blocked: "lens" | "shaft" | null;
 }
@@ -82,8 +84,14 @@ const BLOCKED = {
   shaft: "A straight shaft to this place would run into bone or ligament: a hand could not hold it so.",
 } as const;
 
+const tearInWords = ({ setting }: ScopeModel, sight: Sighted): string => {
+  if (sight.radius > 1) return "The tear lies outside the field.";
+  if (!sight.isOpen) return "The tear lies inside the field, but something stands in front of it.";
+  return `The tear is in view towards ${hourOf(setting.side === "left" ? 360 - sight.clockDeg : sight.clockDeg)}.`;
+};
+
 /** The target's place and what stands in the way, in words. */
-export const sightInWords = (model: ScopeModel, { sight, blocked }: Seen): string => [targetInWords(model, sight), blocked === null ? "" : BLOCKED[blocked]].filter((part) => part !== "").join(" ");
+export const sightInWords = (model: ScopeModel, { sight, tear, blocked }: Seen): string => [targetInWords(model, sight), tear === null ? "" : tearInWords(model, tear), blocked === null ? "" : BLOCKED[blocked]].filter((part) => part !== "").join(" ");
 
 /** The whole picture in words, without the caution. */
 export const seenInWords = (model: ScopeModel, seen: Seen): string =>

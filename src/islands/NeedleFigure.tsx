@@ -1,4 +1,4 @@
-import { useId, useState } from "react";
+import { useState } from "react";
 import { withUnit } from "../engine/quantity/format.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { agesOf, KNEE_BANDS } from "../facts/knee-model.ts";
@@ -11,6 +11,7 @@ import { anglesInWords, AXIAL_WORDS } from "../figures/axial-words.ts";
 import { Drawing } from "./Drawing.tsx";
 import { Glyph } from "./Glyph.tsx";
 import { NumberTwin } from "./NumberTwin.tsx";
+import { Segments } from "./Segments.tsx";
 import { type NeedleHand, useNeedle } from "./use-needle.ts";
 import { Valued } from "./Valued.tsx";
 
@@ -41,24 +42,6 @@ const ReadOuts = ({ hand, words }: { readonly hand: NeedleHand; readonly words: 
       <h2 className={`verdict ${clear ? "act" : "stop"}`}><Glyph id={glyph} />{status}</h2>
       <dl className="readout">{rows.map(([term, text, tone]) => <div key={term}><dt>{term}</dt><dd className={tone === "name" ? "" : `v ${tone}`}>{text}</dd></div>)}</dl>
     </>
-  );
-};
-
-interface ChoiceProps<T extends string> {
-  readonly legend: string;
-  readonly options: readonly (readonly [T, string])[];
-  readonly value: T;
-  readonly onChange: (value: T) => void;
-}
-
-/** A choice of two or more, all in sight. */
-const Segments = <T extends string>({ legend, options, value, onChange }: ChoiceProps<T>) => {
-  const name = useId();
-  return (
-    <fieldset className="seg">
-      <legend>{legend}</legend>
-      {options.map(([id, text]) => <label key={id}><input type="radio" name={name} checked={id === value} onChange={() => onChange(id)} /><span>{text}</span></label>)}
-    </fieldset>
   );
 };
 

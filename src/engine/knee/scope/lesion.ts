@@ -52,12 +52,20 @@ const stripNumbers = ({ of, amount }: Lesion): Readonly<Partial<SceneNumbers>> =
   [of === "medial" ? "stripOpen_M" : "stripOpen_L"]: 1, stripMove: amount, stripSide: of === "medial" ? -1 : 1,
 });
 
+const CUT_DEG: Readonly<Record<"radial" | "root" | "flap", Readonly<Record<Compartment, number>>>> = {
+  radial: { medial: -52, lateral: -12 }, root: { medial: -108, lateral: -122 }, flap: { medial: -70, lateral: -60 },
+};
+
+/** The rim angle of a tear that stands at one place, in degrees; null for one that runs along the rim, and for none. */
+export const tearAngleDeg = ({ pattern, of }: Lesion): number | null =>
+  pattern === "radial" || pattern === "root" || pattern === "flap" ? CUT_DEG[pattern][of] : null;
+
 const BY_PATTERN: Readonly<Record<Pattern, (lesion: Lesion, bases: Bases) => Readonly<Partial<SceneNumbers>>>> = {
   none: () => ({}),
   longitudinal: stripNumbers,
-  radial: ({ of, amount }) => cutNumbers(of, { atDeg: of === "medial" ? -52 : -20, openMm: 1 + 3 * amount, reach: 0.75 }),
-  root: ({ of, amount }) => cutNumbers(of, { atDeg: of === "medial" ? -108 : -122, openMm: 1.2 + 3.4 * amount, reach: 1.5 }),
-  flap: ({ of, amount }) => cutNumbers(of, { atDeg: of === "medial" ? -70 : -60, openMm: 1.2 + 1.6 * amount, reach: 0.7, slant: 1.1, liftMm: 2.2 * amount }),
+  radial: ({ of, amount }) => cutNumbers(of, { atDeg: CUT_DEG.radial[of], openMm: 1 + 3 * amount, reach: 0.75 }),
+  root: ({ of, amount }) => cutNumbers(of, { atDeg: CUT_DEG.root[of], openMm: 1.2 + 3.4 * amount, reach: 1.5 }),
+  flap: ({ of, amount }) => cutNumbers(of, { atDeg: CUT_DEG.flap[of], openMm: 1.2 + 1.6 * amount, reach: 0.7, slant: 1.1, liftMm: 2.2 * amount }),
   horizontal: ({ of, amount }) => ({ [of === "medial" ? "splitOpen_M" : "splitOpen_L"]: 0.6 + 1.6 * amount }),
   ramp: ({ amount }) => ({ rampOpen: 1 + 3 * amount }),
   discoid: ({ amount }, bases) => discoidNumbers(amount, bases),
