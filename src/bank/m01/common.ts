@@ -6,7 +6,7 @@ import type { Say } from "../../engine/question/say.ts";
 
 /** What families of several modules share: reading a given, printing an answer, invented children. */
 
-export const CHILDREN = ["Ilse", "Bram", "Odile", "Jonas", "Maren", "Piet", "Runa", "Tarek", "Yusra", "Finn"] as const;
+export const CHILDREN = ["Asta", "Bram", "Cosima", "Anton", "Sunniva", "Piet", "Linnea", "Emre", "Yusra", "Finn"] as const;
 export const HOSPITALS = ["Saltmere", "Northmoor"] as const;
 export const SIDES = ["left", "right"] as const;
 export const PERCENT = 100;

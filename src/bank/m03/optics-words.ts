@@ -6,7 +6,7 @@ import type { Chance } from "../../engine/random/chance.ts";
 
 /** What the questions about the picture have in common. */
 
-export const CHILDREN = ["Ilse", "Bram", "Odile", "Jonas", "Maren", "Piet", "Runa", "Tarek", "Yusra", "Finn"] as const;
+export const CHILDREN = ["Asta", "Bram", "Cosima", "Anton", "Sunniva", "Piet", "Linnea", "Emre", "Yusra", "Finn"] as const;
 export const HOSPITALS = ["Saltmere", "Northmoor"] as const;
 
 export const FIELD: GivenSpec = { key: "fieldDeg", unit: "deg", least: 70, greatest: 120, step: 5 };

@@ -21,13 +21,13 @@ const WIDTH = { least: 50, greatest: 200, step: 50 };
 
 /** Invented children with an age and a weight that go together. */
 const CHILDREN = [
-  { child: "Ilse", age: "5", least: 15, greatest: 22 },
+  { child: "Asta", age: "5", least: 15, greatest: 22 },
   { child: "Finn", age: "7", least: 19, greatest: 28 },
   { child: "Yusra", age: "8", least: 21, greatest: 31 },
   { child: "Piet", age: "10", least: 26, greatest: 38 },
-  { child: "Maren", age: "12", least: 32, greatest: 48 },
-  { child: "Tarek", age: "14", least: 40, greatest: 60 },
-  { child: "Odile", age: "16", least: 48, greatest: 70 },
+  { child: "Sunniva", age: "12", least: 32, greatest: 48 },
+  { child: "Emre", age: "14", least: 40, greatest: 60 },
+  { child: "Cosima", age: "16", least: 48, greatest: 70 },
 ] as const;
 
 const isMeasured = (about: Draw["about"]): boolean => about["drapes"] !== "not-measured";

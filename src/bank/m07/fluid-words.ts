@@ -4,7 +4,7 @@ import { type Givens, isSays } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 
 /** Invented children and hospitals of the fluid questions. */
-export const CHILDREN = ["Ilse", "Bram", "Odile", "Jonas", "Maren", "Piet", "Runa", "Tarek", "Yusra", "Finn"] as const;
+export const CHILDREN = ["Asta", "Bram", "Cosima", "Anton", "Sunniva", "Piet", "Linnea", "Emre", "Yusra", "Finn"] as const;
 export const HOSPITALS = ["Saltmere", "Northmoor"] as const;
 export const AGES = ["6", "7", "8", "9", "10", "11", "12", "13", "14", "15"] as const;
 
@@ -20,5 +20,5 @@ export const answerIn = (say: Say, ask: string): number => {
 /** A value with its unit, at a stated number of decimals. */
 export const measure = (value: number, unit: UnitId, places = 0): string => withUnit(numberText(value, places), unit);
 
-/** "Maren (12)" */
+/** "Sunniva (12)" */
 export const childOf = (say: Say): string => `${say.about("child")} (${say.about("age")})`;

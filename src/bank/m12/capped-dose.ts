@@ -35,7 +35,7 @@ const drawWeight = (chance: Chance) => {
   const patient = drawPatient(chance);
   if (!chance.happens(3, 10)) return { ...patient, about: { ...patient.about, weight: "usual" } };
   const weightKg = chance.onGrid(HEAVY);
-  const about = { ...patient.about, child: chance.pick(["Piet", "Finn", "Maren"]), age: "16 years old", weight: chance.happens(1, 3) ? "which" : "heavy" };
+  const about = { ...patient.about, child: chance.pick(["Piet", "Finn", "Sunniva"]), age: "16 years old", weight: chance.happens(1, 3) ? "which" : "heavy" };
   return { about, weightKg };
 };
 

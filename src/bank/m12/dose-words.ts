@@ -39,19 +39,19 @@ interface Child {
 
 /** Invented children. Weights for plausibility only, from memory (curriculum table); the question always states the weight. */
 const CHILDREN: readonly Child[] = [
-  { name: "Ilse", age: "5 years old", leastKg: 15, greatestKg: 22 },
+  { name: "Asta", age: "5 years old", leastKg: 15, greatestKg: 22 },
   { name: "Bram", age: "8 years old", leastKg: 21, greatestKg: 31 },
-  { name: "Odile", age: "10 years old", leastKg: 26, greatestKg: 38 },
-  { name: "Jonas", age: "12 years old", leastKg: 32, greatestKg: 48 },
-  { name: "Maren", age: "14 years old", leastKg: 40, greatestKg: 60 },
+  { name: "Cosima", age: "10 years old", leastKg: 26, greatestKg: 38 },
+  { name: "Anton", age: "12 years old", leastKg: 32, greatestKg: 48 },
+  { name: "Sunniva", age: "14 years old", leastKg: 40, greatestKg: 60 },
   { name: "Piet", age: "16 years old", leastKg: 48, greatestKg: 72 },
-  { name: "Runa", age: "8 years old", leastKg: 22, greatestKg: 30 },
-  { name: "Tarek", age: "10 years old", leastKg: 27, greatestKg: 37 },
+  { name: "Linnea", age: "8 years old", leastKg: 22, greatestKg: 30 },
+  { name: "Emre", age: "10 years old", leastKg: 27, greatestKg: 37 },
   { name: "Yusra", age: "12 years old", leastKg: 33, greatestKg: 47 },
   { name: "Finn", age: "14 years old", leastKg: 42, greatestKg: 58 },
 ];
 
-export const HOSPITALS = ["Saltmere", "Northmoor", "Elderwick"] as const;
+export const HOSPITALS = ["Saltmere", "Northmoor", "Thornbeck"] as const;
 
 export const WEIGHT: GivenSpec = { key: "weightKg", unit: "kg", least: 12, greatest: 110, step: 1 };
 export const WEIGHT_LABEL = "Body weight, measured today";
@@ -65,7 +65,7 @@ export const drawPatient = (chance: Chance): { readonly about: Readonly<Record<s
   };
 };
 
-/** "Maren is 14 years old." */
+/** "Sunniva is 14 years old." */
 export const whoIs = (say: Say): string => `${say.about("child")} is ${say.about("age")}.`;
 
 /** Whose limits these are. */

@@ -32,7 +32,7 @@ const drawn = (chance: Chance): Draw => {
   const ageMonthsPieces = chance.onGrid(MONTHS);
   return {
     givens: { ageMonthsPieces, weightKg: drawWeight(chance, ageMonthsPieces), limitMgPerKg: limitOf(agent), cutPercent: localAnaesthetic(CUT_PIN).number.value as number },
-    about: { child: chance.pick(["Ilse", "Bram", "Odile", "Piet", "Runa"]), hospital: chance.pick(HOSPITALS), agent: agent.agent },
+    about: { child: chance.pick(["Asta", "Bram", "Cosima", "Piet", "Linnea"]), hospital: chance.pick(HOSPITALS), agent: agent.agent },
     origins: { limitMgPerKg: { from: "local", entry: agent.limit }, cutPercent: { from: "local", entry: CUT_PIN } },
   };
 };

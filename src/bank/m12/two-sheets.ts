@@ -108,7 +108,7 @@ export const twoSheets: JudgeFamily = {
   reasons: ["local-counts", "report", "not-valid", "nothing-printed", "safer-between", "newer-better"],
   draw: (chance) => {
     const { about } = drawPatient(chance);
-    const [hospital, other] = chance.shuffled(["Saltmere", "Northmoor", "Elderwick"]);
+    const [hospital, other] = chance.shuffled(["Saltmere", "Northmoor", "Thornbeck"]);
     return { givens: {}, about: { ...about, hospital: hospital ?? "", other: other ?? "", pair: chance.pick(Object.keys(PAIRS)), state: chance.pick(STATES) } };
   },
   decide: (draw) => JUDGEMENTS[stateOf(draw)],

@@ -4,8 +4,8 @@ import type { Chance } from "../../engine/random/chance.ts";
 
 /** What the families of the time after the operation have in common. */
 
-const CHILDREN = [["Ilse", "9"], ["Bram", "11"], ["Odile", "10"], ["Jonas", "13"], ["Maren", "15"], ["Piet", "12"], ["Runa", "12"], ["Tarek", "14"], ["Yusra", "16"], ["Finn", "13"]] as const;
-export const HOSPITALS = ["Saltmere", "Northmoor", "Elderwick"] as const;
+const CHILDREN = [["Asta", "9"], ["Bram", "11"], ["Cosima", "10"], ["Anton", "13"], ["Sunniva", "15"], ["Piet", "12"], ["Linnea", "12"], ["Emre", "14"], ["Yusra", "16"], ["Finn", "13"]] as const;
+export const HOSPITALS = ["Saltmere", "Northmoor", "Thornbeck"] as const;
 
 /** A child, a hospital and a side of the demo. */
 export const drawCase = (chance: Chance): Readonly<Record<string, string>> => {
@@ -13,7 +13,7 @@ export const drawCase = (chance: Chance): Readonly<Record<string, string>> => {
   return { child, age, hospital: chance.pick(HOSPITALS), side: chance.pick(["left", "right"]) };
 };
 
-/** "Maren, 15" */
+/** "Sunniva, 15" */
 export const childOf = (say: Say): string => `${say.about("child")}, ${say.about("age")}`;
 
 /** A given that the draw holds. */

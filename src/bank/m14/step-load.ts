@@ -9,7 +9,7 @@ const WEIGHT = { key: "weightKg", unit: "kg", least: 16, greatest: 48, step: 1 }
 const RULE = { key: "adultRuleKg", unit: "kg", least: 10, greatest: 25, step: 5 } as const;
 const SHARE = { key: "allowedPercent", unit: "%", least: 20, greatest: 50, step: 5 } as const;
 /** Weights for plausibility only, from memory; the question states the weight. */
-const CHILDREN = [["Ilse", "5", 16, 22], ["Runa", "6", 17, 25], ["Bram", "8", 21, 31], ["Odile", "10", 26, 38], ["Jonas", "12", 32, 48]] as const;
+const CHILDREN = [["Asta", "5", 16, 22], ["Linnea", "6", 17, 25], ["Bram", "8", 21, 31], ["Cosima", "10", 26, 38], ["Anton", "12", 32, 48]] as const;
 
 const shareOf = (givens: Givens): number => (PER_CENT * given(givens, "adultRuleKg")) / given(givens, "weightKg");
 const limitOf = (givens: Givens): number => (given(givens, "weightKg") * given(givens, "allowedPercent")) / PER_CENT;
