@@ -18,6 +18,8 @@ export interface ModuleLocals {
   readonly objectives?: Readonly<Record<string, string>>;
   /** Questions met so far. */
   asked?: number;
+  /** Terms of the glossary met so far. */
+  terms?: number;
 }
 
 export interface AskedHere {

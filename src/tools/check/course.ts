@@ -27,6 +27,7 @@ export interface Course {
   readonly records: readonly LedgerRecord[];
   readonly sources: JsonFile;
   readonly cautions: JsonFile;
+  readonly glossary: JsonFile;
   readonly words: readonly JsonFile[];
   readonly site: JsonFile;
   readonly curriculum: JsonFile;
@@ -100,6 +101,7 @@ export const readCourse = (from: CourseFolder): Course => {
     records: ledger.flatMap(recordsIn),
     sources: one("sources.json"),
     cautions: one("cautions.json"),
+    glossary: one("glossary.json"),
     words: jsonIn("words"),
     site: one("site.json"),
     curriculum: one("curriculum.json"),
@@ -120,6 +122,8 @@ export const idsIn = (file: JsonFile): readonly string[] =>
       )
     : [];
 
-/** Terms of the glossary: the names of its files. */
-export const termsOf = (course: Course): readonly string[] =>
-  course.files.filter((file) => file.kind === "glossary").map((file) => file.slug);
+/** Terms of the glossary: the ids of its list, and the names of files that stand beside it. */
+export const termsOf = (course: Course): readonly string[] => [
+  ...idsIn(course.glossary),
+  ...course.files.filter((file) => file.kind === "glossary").map((file) => file.slug),
+];

@@ -11,6 +11,7 @@ import { familySafety } from "./rules/family-safety.ts";
 import { familySources } from "./rules/family-sources.ts";
 import { familyWords } from "./rules/family-words.ts";
 import { frontMatter } from "./rules/front-matter.ts";
+import { glossary } from "./rules/glossary.ts";
 import { headingLevels } from "./rules/heading-levels.ts";
 import { headings } from "./rules/headings.ts";
 import { knownNames } from "./rules/known-names.ts";
@@ -84,6 +85,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   servedObjectives,
   bannedInWords,
   dataFiles,
+  glossary,
   localList,
   stepGraphs,
   sourceTwice,

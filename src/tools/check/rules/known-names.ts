@@ -32,7 +32,7 @@ const NAME_RULES: readonly NameRule[] = [
     isKnown: (course, name) => recordNamed(course.records, name).revision !== undefined,
   },
   { tag: "Ask", attribute: "family", rule: "unknown family", where: "the name of a question family in src/bank", ...among((course) => course.families.map(({ id }) => id)) },
-  { tag: "Term", attribute: "of", rule: "unknown term", where: "the name of a file in content/glossary", ...among(termsOf) },
+  { tag: "Term", attribute: "of", rule: "unknown term", where: "an id of content/glossary.json", ...among(termsOf) },
   { tag: "Caution", attribute: "id", rule: "unknown caution", where: "an id of content/cautions.json", ...among((course) => idsIn(course.cautions)) },
   { tag: "Ours", attribute: "unit", rule: "unknown unit", where: "a unit of src/engine/quantity/units.ts", names: () => Object.keys(UNITS), isKnown: (_, name) => isUnitId(name) },
 ];
