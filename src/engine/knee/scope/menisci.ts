@@ -73,7 +73,7 @@ const rampGap = ({ angle, inward }: MeniscalPlace): Formula => {
 };
 
 /** The tear along the fibres: 1 where the strip has left the meniscus. */
-const stripWindow = (angle: Formula): Formula => mul(ofSide("stripOpen"), windowOf(angle, { from: -1.35, to: 1.05, edge: 0.18 }));
+const stripWindow = (angle: Formula): Formula => mul(ofSide("stripOpen"), windowOf(angle, { from: -1.2, to: 1.05, edge: 0.18 }));
 
 /** Both menisci in one: wedges between rim and free edge, with horns, and whatever a lesion takes away. */
 export const menisci = (): Formula => {
@@ -90,7 +90,7 @@ export const menisci = (): Formula => {
   const inner = mix(edge, max(edge, add(torn, mul(0.1, sin(mul(angle, 23))))), stripWindow(angle));
   const wedge = smoothMax(upper, inner, 0.5);
   const floor = sub(add(mul(0.3, smooth(0.35, 1, share)), mul(lift, 0.8)), over);
-  const ends = mul(max(sub(angle, ofSide("hornA")), sub(ofSide("hornP"), angle)), ofSide("rimR"), 0.72);
+  const ends = mul(max(sub(angle, ofSide("hornA")), sub(ofSide("hornP"), angle)), sub(ofSide("rimR"), inward), 0.95);
   const whole = smoothMax(smoothMax(max(wedge, floor), sub(-1.4, inward), 0.8), ends, 2.5);
   const cut = smoothMax(whole, neg(cutGap(place)), 0.35);
   const split = max(cut, neg(splitGap(place, over, top)));
@@ -99,11 +99,12 @@ export const menisci = (): Formula => {
   return mul(smoothMax(smoothMax(split, neg(ramp), 0.3), neg(hiatus), 0.8), 0.95);
 };
 
-/** Nothing of a meniscus lies higher than this above the plateau. */
-export const menisciBound = (): Formula => max(sub(Z, 9), sub(abs(Y), 27));
+/** A meniscus lies below a certain height, and outside the circle of its free edge; at its scalloped edge a little within. */
+const CLEAR_MM = 0.3;
+export const menisciBound = (): Formula => max(sub(Z, 9), sub(neg(meniscalPlace().fromEdge), CLEAR_MM));
 
 /** The strip lies as low as the menisci, and is not reckoned where there is none. */
-export const stripBound = (): Formula => max(menisciBound(), mul(ABSENT_MM, sub(0.5, max(its("stripOpen_M"), its("stripOpen_L")))));
+export const stripBound = (): Formula => max(sub(Z, 9), mul(ABSENT_MM, sub(0.5, max(its("stripOpen_M"), its("stripOpen_L")))));
 
 /** The strip of a tear along the fibres, between its bed and the notch. */
 export const strip = (): Formula => {
@@ -111,13 +112,13 @@ export const strip = (): Formula => {
   const ofStrip = (stem: Paired): Formula => pick({ when: side, isBelow: 0, yes: its(`${stem}_M`), no: its(`${stem}_L`) });
   const radius = sub(ofStrip("rimR"), mul(its("stripAt"), sub(ofStrip("rimR"), ofStrip("freeR"))));
   const x = mul(side, sub(X, ofStrip("rimX")));
-  const half = mul(radius, 0.92);
+  const half = mul(radius, 0.965);
   const y = min(max(Y, neg(half)), half);
   const bowed = square(div(y, half));
   const bed = sqrt(max(sub(square(radius), square(y)), 1));
-  const notch = mix(neg(mul(radius, 0.62)), mul(radius, 0.39), bowed);
+  const notch = mix(neg(mul(radius, 0.62)), mul(radius, 0.262), bowed);
   const middle = add(mix(sub(bed, 2.6), notch, its("stripMove")), mul(its("stripMove"), 0.6, sin(mul(y, 0.3))));
-  const steep = mix(div(neg(y), bed), div(mul(y, 2, mul(radius, 1.01)), square(half)), its("stripMove"));
+  const steep = mix(div(neg(y), bed), div(mul(y, 2, mul(radius, 0.882)), square(half)), its("stripMove"));
   const off = div(sub(x, middle), sqrt(add(1, square(steep))));
   const centre = add(mul(tibiaHeight(add(ofStrip("rimX"), mul(side, middle)), y), 0.75), mix(1.25, add(1.3, mul(2.6, sub(1, bowed))), its("stripMove")));
   const roll = mul(its("stripMove"), 0.55);
