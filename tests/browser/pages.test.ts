@@ -31,6 +31,9 @@ describe("every kind of page in a browser", () => {
     expect(await faults(page)).toEqual([]);
     expect(await smallTargets(page)).toEqual([]);
     expect(await overflow(page)).toBeLessThanOrEqual(0);
+    // A desk page at four times its size (WCAG 2.2, 1.4.10).
+    await page.setViewportSize({ width: 320, height: 900 });
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
     await page.setViewportSize({ width: 1280, height: 900 });
     await page.emulateMedia({ colorScheme: "dark" });
     expect(await faults(page)).toEqual([]);
