@@ -15,6 +15,10 @@ const SURFACE_TEXT = extrasFunction(SURFACE, "surface", "G");
 
 const number = (value: number): string => (Number.isInteger(value) ? `${value}.` : String(value));
 
+/** Tissue that is thin enough for light to pass through its edge. */
+const MENISCUS = SOLIDS.indexOf("meniscus");
+const STRIP = SOLIDS.indexOf("strip");
+
 /**
  * One loop asks for the distance everywhere: the walk, the four taps of the slope, the four of the shade in corners and
  * the one of the thickness. The scene then stands once in the program, which keeps its preparation short.
@@ -30,7 +34,7 @@ if(stage==0){
 if(d<${WALK.nearMm}+${WALK.nearPerMm}*e.far||i>=${WALK.steps}){e.at=q;e.k=solid;w=.03+.0012*e.far;stage=1;}
 else{e.far+=d*${WALK.share};if(e.far>${number(WALK.farMm)})return e;q=o+r*e.far;continue;}}
 else if(stage<5){e.slope+=d*(stage==1?vec3(1,-1,-1):stage==2?vec3(-1,-1,1):stage==3?vec3(-1,1,-1):vec3(1));stage++;if(stage==5)e.slope=normalize(e.slope);}
-else if(stage<9){float j=float(stage-4),h=.15+.26*j*j;e.open-=max(h-d,0.)*.25*pow(.62,j-1.);stage++;}
+else if(stage<9){float j=float(stage-4),h=.15+.26*j*j;e.open-=max(h-d,0.)*.25*pow(.62,j-1.);stage++;if(stage==9&&e.k!=${MENISCUS}&&e.k!=${STRIP})return e;}
 else{e.thick=-d;return e;}
 if(stage<5)q=e.at+w*(stage==1?vec3(1,-1,-1):stage==2?vec3(-1,-1,1):stage==3?vec3(-1,1,-1):vec3(1));
 else if(stage<9){float j=float(stage-4);q=e.at+e.slope*(.15+.26*j*j);}
@@ -57,7 +61,7 @@ float open=clamp(e.open,.05,1.),nl=dot(n,l),nv=max(dot(n,v),.02),nh=max(dot(n,hv
 float round=pow(max((nl+.25*m.z)/(1.+.25*m.z),0.),.72);
 vec3 warm=vec3(1.,.56,.36);
 vec3 c=a*round*mix(open,1.,.15*m.z)+warm*a*m.z*.2*smoothstep(-.35,.5,nl)*(1.-round)*open;
-if(e.k==${SOLIDS.indexOf("meniscus")}||e.k==${SOLIDS.indexOf("strip")})c+=a*warm*.15*smoothstep(1.,.1,e.thick);
+if(e.k==${MENISCUS}||e.k==${STRIP})c+=a*warm*.15*smoothstep(1.,.1,e.thick);
 float q=m.x*m.x;q*=q;float sharp=q/(3.1416*pow(nh*nh*(q-1.)+1.,2.)),rim=.035+.6*pow(1.-nv,5.);
 c+=vec3(.93,.97,1.)*min(sharp*rim*m.y*.5,5.)*max(nl,0.)*open;
 vec3 wet=normalize(n+.32*(vec3(grain(p*.85),grain(p*.85+19.),grain(p*.85+43.))-.5)*smoothstep(60.,10.,e.far));

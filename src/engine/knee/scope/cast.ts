@@ -10,7 +10,7 @@ export interface Hit {
 }
 
 /** How a ray is walked; the shader walks in the same way. */
-export const WALK = { startMm: 0.4, share: 0.88, nearMm: 0.004, nearPerMm: 0.0004, farMm: 110, steps: 90 } as const;
+export const WALK = { startMm: 0.4, share: 0.92, nearMm: 0.01, nearPerMm: 0.0008, farMm: 110, steps: 90 } as const;
 
 /** Walks a ray through the distances of a field until it meets a solid. */
 export const cast = (field: Field, from: Place, direction: Place): Hit => {
