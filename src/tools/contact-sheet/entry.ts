@@ -91,7 +91,7 @@ const strayText = (item: Item): Pick<SheetEntry, "off" | "inverse"> => {
 };
 
 /** Draws one variant and everything that is said about it. */
-export const sheetEntry = (familyId: string, seed: number): SheetEntry => {
+export const sheetEntry = (familyId: string, seed: number | string): SheetEntry => {
   const item = draw(familyId, seed);
   const right = answerTo(item);
   const told = explain(item, right);

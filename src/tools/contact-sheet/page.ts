@@ -1,6 +1,7 @@
 import type { FamilyEntry } from "../../bank/index.ts";
 import { element, escaped } from "../../figures/markup.ts";
 import type { AnswerRow, Row, SheetEntry, SlipRow } from "./entry.ts";
+import { givens, list, paragraphs, part, tag } from "./parts.ts";
 
 /** What the page needs besides the variants: rules for the print and the patterns that figures point at. */
 export interface PageParts {
@@ -8,14 +9,6 @@ export interface PageParts {
   readonly style: string;
   readonly patterns: string;
 }
-
-const tag = (name: string, text: string, kind?: string): string => element(name, kind === undefined ? {} : { class: kind }, escaped(text));
-const paragraphs = (texts: readonly string[]): string => texts.map((text) => tag("p", text)).join("");
-const part = (heading: string, inside: string): string => (inside === "" ? "" : element("section", {}, tag("h3", heading) + inside));
-const list = (texts: readonly string[]): string => element("ul", {}, texts.map((text) => tag("li", text)).join(""));
-
-const givenRow = ({ label, text, from }: SheetEntry["givens"][number]): string => element("div", {}, tag("dt", label) + element("dd", {}, tag("span", text, "v") + tag("span", from, "from")));
-const givens = (entry: SheetEntry): string => (entry.givens.length === 0 ? "" : element("dl", { class: "givens" }, entry.givens.map(givenRow).join("")));
 
 const figure = (entry: SheetEntry): string =>
   entry.figure === null ? "" : element("figure", {}, element("div", { role: "img", "aria-label": entry.figure.text }, entry.figure.markup) + tag("figcaption", entry.figure.text));

@@ -1,0 +1,39 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { answerTo, draw, explain } from "../../src/bank/index.ts";
+import { sheetNumberText, sheetOf } from "../../src/engine/record/sheet-number.ts";
+import { EDITIONS, NEWEST, planFor } from "../../src/facts/editions.ts";
+
+const project = new URL("../..", import.meta.url).pathname;
+const number = { edition: NEWEST.edition, plan: planFor("mixed", "nurse") ?? -1, nonce: 41, picks: [] };
+
+const run = (typed: string): string => execFileSync(process.execPath, ["src/tools/paper.ts", typed], { cwd: project, encoding: "utf8", stdio: ["ignore", "pipe", "pipe"] });
+const plain = (text: string): string => text.replace(/<[^>]+>/g, " ").replaceAll("&amp;", "&").replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&quot;", '"').replace(/\s+/g, " ");
+
+describe("a sheet on paper", () => {
+  it("holds the questions of its number in order, and every answer behind them", () => {
+    const typed = sheetNumberText(number);
+    expect(run(typed.toLowerCase())).toContain(`Sheet ${typed}, 12 questions`);
+    const html = readFileSync(join(project, ".cache/paper", `${typed}.html`), "utf8");
+    const [front = "", back = ""] = html.split('<section class="answers">').map(plain);
+    const sheet = sheetOf(number, EDITIONS);
+    if ("fault" in sheet) throw new Error(sheet.fault);
+    let from = 0;
+    for (const { family, version, seed } of sheet.items) {
+      const item = draw(family, seed, { version });
+      const at = front.indexOf(plain(item.question), from);
+      expect([family, at > from]).toEqual([family, true]);
+      from = at;
+      for (const line of explain(item, answerTo(item)).working) expect(back).toContain(plain(line));
+    }
+    for (const id of ["C1", "C2", "C12"]) expect(front).toContain(id);
+    expect(html).not.toMatch(/NaN|undefined|<script/);
+  });
+
+  it("says in a sentence what is wrong with a number", () => {
+    expect(() => run("1051-9903")).toThrow(/One of the signs is wrong|too short or too long|names? nothing/);
+    expect(() => run("")).toThrow(/Nothing was typed/);
+  });
+});
