@@ -28,6 +28,9 @@ export interface Course {
   readonly sources: JsonFile;
   readonly cautions: JsonFile;
   readonly glossary: JsonFile;
+  readonly paths: JsonFile;
+  readonly corrections: JsonFile;
+  readonly askLocally: JsonFile;
   readonly words: readonly JsonFile[];
   readonly site: JsonFile;
   readonly curriculum: JsonFile;
@@ -102,6 +105,9 @@ export const readCourse = (from: CourseFolder): Course => {
     sources: one("sources.json"),
     cautions: one("cautions.json"),
     glossary: one("glossary.json"),
+    paths: one("paths.json"),
+    corrections: one("corrections.json"),
+    askLocally: one("ask-locally.json"),
     words: jsonIn("words"),
     site: one("site.json"),
     curriculum: one("curriculum.json"),

@@ -35,6 +35,8 @@ import { neededModules } from "./rules/needed-modules.ts";
 import { noCode } from "./rules/no-code.ts";
 import { numberInMatter } from "./rules/number-in-matter.ts";
 import { objectiveIds } from "./rules/objective-ids.ts";
+import { pageLists } from "./rules/page-lists.ts";
+import { paths } from "./rules/paths.ts";
 import { pins } from "./rules/pins.ts";
 import { population } from "./rules/population.ts";
 import { proseMarks } from "./rules/prose-marks.ts";
@@ -86,6 +88,8 @@ export const COURSE_RULES: readonly CourseRule[] = [
   bannedInWords,
   dataFiles,
   glossary,
+  paths,
+  pageLists,
   localList,
   stepGraphs,
   sourceTwice,
