@@ -94,13 +94,7 @@ export const strengthLabels = (prefix: string, label: string | ((say: Say) => st
   Object.fromEntries(strengthSpecs(prefix).map(({ key }) => [key, label]));
 
 /** Givens that are printed, by key; for words that compute again what the answer is made of. */
-export const givensOf = (say: Say, keys: readonly string[]): Givens => Object.fromEntries(keys.flatMap((key) => {
-  try {
-    return [[key, say.value(key)]];
-  } catch {
-    return [];
-  }
-}));
+export const givensOf = (say: Say, keys: readonly string[]): Givens => Object.fromEntries(keys.filter(say.has).map((key) => [key, say.value(key)]));
 
 export const DOSE_SAYS = {
   none: "None may be given",

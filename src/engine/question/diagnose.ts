@@ -32,12 +32,28 @@ const matches = (gives: Solution, { family, response, values }: Diagnosis, wante
   });
 };
 
-/** The slip whose formula gives the learner's answer on this draw: exact digits win over a value in its span. */
-export const slipOf = (diagnosis: Diagnosis): string | undefined => {
-  const applying = diagnosis.family.slips.flatMap((slip) => {
-    const gives = slipAt(diagnosis.family, slip, diagnosis.draw);
+interface Applying {
+  readonly id: string;
+  readonly gives: Solution;
+}
+
+/** What the slips of a draw give does not hang on the answer; it is made once as long as the draw is held. */
+const APPLYING = new WeakMap<Draw, { readonly family: SumRules; readonly slips: readonly Applying[] }>();
+
+const applyingTo = (family: SumRules, draw: Draw): readonly Applying[] => {
+  const before = APPLYING.get(draw);
+  if (before?.family === family) return before.slips;
+  const slips = family.slips.flatMap((slip) => {
+    const gives = slipAt(family, slip, draw);
     return gives === null ? [] : [{ id: slip.id, gives }];
   });
+  APPLYING.set(draw, { family, slips });
+  return slips;
+};
+
+/** The slip whose formula gives the learner's answer on this draw: exact digits win over a value in its span. */
+export const slipOf = (diagnosis: Diagnosis): string | undefined => {
+  const applying = applyingTo(diagnosis.family, diagnosis.draw);
   const typed = applying.find(({ gives }) => matches(gives, diagnosis, "typed"));
   return (typed ?? applying.find(({ gives }) => matches(gives, diagnosis, "within")))?.id;
 };

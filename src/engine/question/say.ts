@@ -13,6 +13,10 @@ export interface Say {
   readonly number: (value: number, places?: number) => string;
   /** A word of the case: a name, a side, an age. */
   readonly about: (key: string) => string;
+  /** True for a given that this draw holds. */
+  readonly has: (key: string) => boolean;
+  /** True for a word that this draw holds. */
+  readonly hasAbout: (key: string) => boolean;
   /** The raw value of a given. */
   readonly value: (key: string) => number;
   /** The right answer of this draw. */
@@ -37,6 +41,8 @@ export const sayFor = (specs: readonly GivenSpec[], draw: Draw, answer: Solution
   const bare = (key: string): string => numberText(value(key), placesOf(spec(key).step));
   const unit = (key: string): UnitId => spec(key).unit;
   return {
+    has: (key) => Object.hasOwn(draw.givens, key),
+    hasAbout: (key) => Object.hasOwn(draw.about, key),
     value,
     bare,
     of: (key) => withUnit(bare(key), unit(key)),
