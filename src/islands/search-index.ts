@@ -1,3 +1,5 @@
+import { type Names, wordings } from "./search-words.ts";
+
 /** One page that search found. */
 export interface Hit {
   readonly title: string;
@@ -7,14 +9,19 @@ export interface Hit {
 }
 
 interface RawHit {
-  readonly data: () => Promise<{ readonly url: string; readonly excerpt: string; readonly meta: { readonly title?: string } }>;
+  readonly id: string;
+  readonly score: number;
+  readonly data: () => Promise<{ readonly url: string; readonly excerpt: string; readonly meta: { readonly title?: string }; readonly filters: Readonly<Record<string, readonly string[]>> }>;
 }
 
 interface Index {
   readonly options: (options: { readonly baseUrl: string }) => Promise<void>;
   readonly init: () => Promise<void>;
-  readonly search: (words: string) => Promise<{ readonly results: readonly RawHit[] }>;
+  readonly search: (words: string, options: { readonly filters: Filters }) => Promise<{ readonly results: readonly RawHit[] }>;
 }
+
+/** What a page must be to be shown: its kind, its module, one of its readers. An empty list of names asks for nothing. */
+export type Filters = Readonly<Record<string, string>>;
 
 const MOST_HITS = 10;
 
@@ -37,10 +44,46 @@ const plain = (text: string): string => text.replace(/&(?:lt|gt|amp|quot|#39);/g
 const piecesOf = (excerpt: string): Hit["excerpt"] =>
   excerpt.split(/<mark>(.*?)<\/mark>/).map((text, index) => ({ text: plain(text), isFound: index % 2 === 1 })).filter(({ text }) => text !== "");
 
-/** Pages that hold the words, best first. Rejects where the site was not built with an index. */
-export const searchFor = async (folder: string, words: string): Promise<{ readonly count: number; readonly hits: readonly Hit[] }> => {
+interface Ranked {
+  readonly raw: RawHit;
+  readonly score: number;
+}
+
+/** Adds up what several searches say of the same page, each with its weight. */
+const joined = (lists: readonly { readonly results: readonly RawHit[]; readonly weight: number }[]): readonly Ranked[] => {
+  const all = new Map<string, Ranked>();
+  for (const { results, weight } of lists) {
+    for (const raw of results) all.set(raw.id, { raw, score: (all.get(raw.id)?.score ?? 0) + weight * raw.score });
+  }
+  return [...all.values()].toSorted((first, second) => second.score - first.score);
+};
+
+/** A page that holds every word comes before pages that hold one of them. */
+const WHOLE = 10;
+
+/** Who searches wants to be taught first; the list of works cited holds every word and answers nothing. */
+const BY_KIND: Readonly<Record<string, number>> = { Module: 4, Path: 2, Glossary: 1.5, Sources: 0.2 };
+
+/** Pages that are read for their kind before the order is settled. */
+const MOST_READ = 25;
+
+export interface Search {
+  /** What was typed. */
+  readonly typed: string;
+  /** Names of the same thing, from the glossary. */
+  readonly glossary: readonly Names[];
+  readonly filters: Filters;
+}
+
+/** Pages that hold the words, or their other names, best first. Rejects where the site was not built with an index. */
+export const searchFor = async (folder: string, { typed, glossary, filters }: Search): Promise<{ readonly count: number; readonly hits: readonly Hit[] }> => {
   const index = await open(folder);
-  const { results } = await index.search(words);
-  const data = await Promise.all(results.slice(0, MOST_HITS).map((one) => one.data()));
-  return { count: results.length, hits: data.map(({ url, excerpt, meta }) => ({ title: meta.title ?? url, address: url, excerpt: piecesOf(excerpt) })) };
+  const whole = wordings(typed, glossary);
+  const single = [...new Set(whole.flatMap((text) => text.split(" ")))];
+  const asked = [...whole.map((text) => ({ text, weight: WHOLE })), ...single.map((text) => ({ text, weight: 1 }))];
+  const lists = await Promise.all(asked.map(async ({ text, weight }) => ({ weight, ...(await index.search(text, { filters })) })));
+  const ranked = joined(lists);
+  const read = await Promise.all(ranked.slice(0, MOST_READ).map(async ({ raw, score }) => ({ data: await raw.data(), score })));
+  const weighed = read.map(({ data, score }) => ({ data, score: score * (BY_KIND[data.filters["kind"]?.[0] ?? ""] ?? 1) })).toSorted((first, second) => second.score - first.score);
+  return { count: ranked.length, hits: weighed.slice(0, MOST_HITS).map(({ data: { url, excerpt, meta } }) => ({ title: meta.title ?? url, address: url, excerpt: piecesOf(excerpt) })) };
 };
