@@ -27,8 +27,9 @@ const fromStand = async (modules: readonly CourseModule[], role: Role): Promise<
 const numberOf = (modules: readonly CourseModule[], { from, role, which }: Choice): Promise<string | null> | string | null => {
   if (from === "stand") return fromStand(modules, role);
   if (from === "mixed" || from === "entry") return numberFromPlan(from, role);
-  if (from === "module") return numberFromFamilies(modules.find(({ code }) => code === which)?.objectives.flatMap(({ families }) => families) ?? []);
-  return numberFromFamilies(objectivesOf(modules).find(({ id }) => id === which)?.families ?? []);
+  const listed = from === "module" ? modules.find(({ code }) => code === which)?.objectives : objectivesOf(modules).filter(({ id }) => id === which);
+  const chains = new Set(modules.flatMap((module) => module.chains.map(({ family }) => family)));
+  return numberFromFamilies((listed ?? []).flatMap(({ families }) => families).filter((family) => !chains.has(family)));
 };
 
 const Pick = ({ legend, options, value, onPick }: { readonly legend: string; readonly options: readonly (readonly [string, string])[]; readonly value: string; readonly onPick: (id: string) => void }) => {

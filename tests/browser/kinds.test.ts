@@ -52,7 +52,7 @@ describe("a needle in the figure", () => {
     await placeNeedle(page, slip.response as LineResponse);
     await ask.getByRole("button", { name: "Check" }).press("Enter");
     await ask.locator(".slipname").waitFor();
-    expect(await ask.locator(".answered svg.fig, .figure svg.fig, svg.fig").count()).toBeGreaterThan(0);
+    await ask.locator(".figure svg.fig").first().waitFor();
     const { violations } = await new AxeBuilder({ page }).include('[data-family="needle"]').withTags(["wcag2a", "wcag2aa", "wcag21aa", "wcag22aa"]).analyze();
     expect(violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
     await close();

@@ -8,6 +8,12 @@ const open = siteForTests();
 const paths = ["/", "/modules/", "/modules/needle-path-and-depth/", "/needle/", "/practice/", "/practice/depth-to-stop/", "/practice/medial-side/", "/practice/pack-check/", "/numbers/", "/numbers/tear/", "/sources/", "/search/", "/stand/", "/sheet/", "/intended-use/"];
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
+/** By night the page is the same and its colours are others. */
+const faintText = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).withRules(["color-contrast"]).analyze();
+  return violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
+};
+
 const faults = async (page: Page): Promise<readonly string[]> => {
   const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
   return violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
@@ -36,7 +42,7 @@ describe("every kind of page in a browser", () => {
     expect(await overflow(page)).toBeLessThanOrEqual(0);
     await page.setViewportSize({ width: 1280, height: 900 });
     await page.emulateMedia({ colorScheme: "dark" });
-    expect(await faults(page)).toEqual([]);
+    expect(await faintText(page)).toEqual([]);
     expect(await overflow(page)).toBeLessThanOrEqual(0);
     expect(noise).toEqual([]);
     await close();
