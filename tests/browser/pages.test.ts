@@ -10,12 +10,12 @@ const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-pra
 
 /** By night the page is the same and its colours are others. */
 const faintText = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).withRules(["color-contrast"]).analyze();
+  const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withRules(["color-contrast"]).analyze();
   return violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
 };
 
 const faults = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+  const { violations } = await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withTags(RULES).analyze();
   return violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
 };
 

@@ -29,7 +29,7 @@ afterAll(async () => {
   await held.served?.close();
 });
 
-const axe = async (page: Page): Promise<readonly string[]> => (await new AxeBuilder({ page }).withTags(RULES).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
+const axe = async (page: Page): Promise<readonly string[]> => (await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withTags(RULES).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
 const overflow = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 
 describe("the record, when things go wrong", () => {
