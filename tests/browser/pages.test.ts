@@ -82,7 +82,8 @@ describe("search", () => {
     const { page, close } = await open("/search/");
     await find(page, "“Cannot be told from this”");
     await page.getByRole("status").filter({ hasText: "for" }).waitFor();
-    expect(await page.locator(".hits mark", { hasText: "told" }).count()).toBe(0);
+    // Prose may hold each of the words; the phrase stands under questions alone.
+    expect((await page.locator(".hits").allTextContents()).join(" ")).not.toContain("Cannot be told from this");
     await close();
   });
 });

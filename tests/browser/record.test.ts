@@ -110,7 +110,7 @@ const workThrough = async (page: Page): Promise<void> => {
       await page.locator(".card button.main").first().press("Enter");
       await page.locator(".card .verdict, .card .problem").first().waitFor();
     }
-    await page.getByRole("button", { name: /^(Next question|See the result|Leave for later|Finish here)/ }).first().press("Enter");
+    await page.getByRole("button", { name: /^(Next question|See the result|Leave for later|Finish here|To the question)/ }).first().press("Enter");
   }
 };
 
