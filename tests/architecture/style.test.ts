@@ -30,11 +30,14 @@ describe("the engine", () => {
 });
 
 describe("the source", () => {
-  // This file holds the words that it looks for, and is the only one left out.
+  // A letter in brackets keeps each pattern from finding itself, so that this file is searched like every other.
   it("has no skipped check, no silenced rule and nothing unfinished", () => {
-    const all = [...source, ...filesIn("tests", [".ts", ".tsx"])].filter(({ path }) => path !== "tests/architecture/style.test.ts");
-    expect(hits(all, /\b(?:it|describe|test)\.(?:skip|only|todo)|@ts-ignore|@ts-expect-error|\bas any\b/)).toEqual([]);
-    expect(all.filter(({ text }) => /TODO|FIXME|biome-ignore/.test(text)).map(({ path }) => path)).toEqual([]);
+    const all = [...source, ...filesIn("tests", [".ts", ".tsx"])];
+    const silenced = /\b(?:it|describe|test)\.(?:ski[p]|onl[y]|tod[o])|@ts-ignor[e]|@ts-expect-erro[r]|\bas an[y]\b/;
+    const unfinished = /TOD[O]|FIXM[E]|biome-ignor[e]/;
+    expect([`it.${"skip"}`, `@ts-${"ignore"}`, `as ${"any"}`].filter((text) => !silenced.test(text))).toEqual([]);
+    expect(hits(all, silenced)).toEqual([]);
+    expect(all.filter(({ text }) => unfinished.test(text)).map(({ path }) => path)).toEqual([]);
   });
 
   it("touches storage in one room, and takes a seed from outside in one file", () => {
