@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { answerTo, draw, families } from "../../src/bank/index.ts";
 import { broken, HELD_ITEMS, type HeldFile, heldOf } from "../support/held.ts";
+import { heldIn, heldModules } from "../support/held-files.ts";
 import { HELD_LIST } from "../support/held-list.ts";
-import stable from "./stable.json" with { type: "json" };
 
 const itemsOf = (id: string, version: number) =>
   Array.from({ length: HELD_ITEMS }, (_, seed) => {
@@ -10,15 +10,22 @@ const itemsOf = (id: string, version: number) =>
     return heldOf(item, answerTo(item));
   });
 
+const stable: HeldFile = Object.assign({}, ...heldModules().map(heldIn));
+
 /** Every version from 1 on of every family; drafts are not held. */
 const now: HeldFile = Object.fromEntries(
   families.flatMap(({ id, versions }) => versions.filter((version) => version > 0).map((version) => [`${id}@${version}`, itemsOf(id, version)])),
 );
 
 describe("held questions", () => {
-  it("are the same in every release", () => expect(broken(stable as HeldFile, now)).toEqual([]));
+  it("are the same in every release", () => expect(broken(stable, now)).toEqual([]));
 
   it("holds nothing that no longer exists", () => expect(Object.keys(stable).filter((name) => !(name in now))).toEqual([]));
+
+  it("stand each in the file of their own module, and in no other", () => {
+    const moduleOf = (name: string): string => families.find(({ id }) => id === name.split("@")[0])?.module.toLowerCase() ?? "";
+    expect(heldModules().flatMap((module) => Object.keys(heldIn(module)).filter((name) => moduleOf(name) !== module))).toEqual([]);
+  });
 
   it("would notice a changed number, a changed sentence and a version that nobody held", () => {
     const draft = { "path-width@1": itemsOf("path-width", families.find(({ id }) => id === "path-width")?.version ?? 0) };

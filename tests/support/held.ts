@@ -35,7 +35,7 @@ export const heldOf = (item: Item, answer: Response): HeldItem => ({
 export const broken = (held: HeldFile, now: HeldFile): readonly string[] =>
   Object.entries(now).flatMap(([name, items]) => {
     const before = held[name];
-    if (!before) return [`${name} is not held yet: run "npm run hold" once and commit tests/laws/stable.json`];
+    if (!before) return [`${name} is not held yet: run "npm run hold" once and commit tests/laws/held`];
     const first = items.findIndex((item, index) => JSON.stringify(item) !== JSON.stringify(before[index]));
     return first < 0 ? [] : [`${name} changed from item ${first} on: give the family a new version and keep the old one in a file of its own`];
   });
