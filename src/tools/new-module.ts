@@ -2,10 +2,11 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { asking, runAsking, WrongAnswer } from "./new/ask.ts";
-import { codeFor, moduleQuestions, type ModulePlan, needsOf, objectivesOf } from "./new/module-plan.ts";
+import { codeFor, moduleQuestions, type ModulePlan, needsOf, objectivesOf, rolesOf } from "./new/module-plan.ts";
 import { type FamilyOf, withServed } from "./new/module-objectives.ts";
 import { moduleText } from "./new/module-text.ts";
 import { slugOf } from "./new/names.ts";
+import { placedOnPaths } from "./new/place-on-paths.ts";
 
 /**
  * Asks six things and writes one module in which every part that must be there is a prompt. The answers may also come
@@ -24,6 +25,16 @@ const bankFamilies = async (project: string): Promise<readonly FamilyOf[]> => {
   if (!existsSync(face)) return [];
   const { CATALOGUE } = (await import(face)) as { CATALOGUE: readonly (readonly FamilyOf[])[] };
   return CATALOGUE.flatMap(([newest]) => (newest === undefined ? [] : [newest]));
+};
+
+/** Gives a module that is new its place on the paths of the roles for which it is core; says where. */
+const placeOnPaths = (project: string, { code, roles }: ModulePlan): string => {
+  const file = join(project, "content/paths.json");
+  const core = rolesOf(roles).filter(([, weight]) => weight === "core").map(([role]) => role);
+  const { text, ids } = placedOnPaths(readFileSync(file, "utf8"), code, core);
+  if (ids.length === 0) return "";
+  writeFileSync(file, text);
+  return `\n${shown(file)} has it at the end of ${ids.join(", ")}; move it to where it belongs.`;
 };
 
 const work = async (): Promise<string> => {
@@ -46,7 +57,7 @@ const work = async (): Promise<string> => {
   mkdirSync(join(project, "content/modules"), { recursive: true });
   writeFileSync(path, moduleText(plan, families));
   if (!isListed) writeFileSync(names, `${JSON.stringify({ ...curriculum, [code]: title }, null, 2)}\n`);
-  const added = isListed ? "" : `\n${shown(names)} has a line for ${code}.`;
+  const added = isListed ? "" : `\n${shown(names)} has a line for ${code}.${placeOnPaths(project, plan)}`;
   return `${shown(path)} is module ${code}.${added}\nReplace each … and each prompt; then: npm run check`;
 };
 

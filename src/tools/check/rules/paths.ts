@@ -71,12 +71,12 @@ const unknownSteps = (course: Course, path: PathRow, index: number): readonly Fi
 const missingMust = (course: Course, path: PathRow, index: number): readonly Finding[] =>
   path.obligatory.flatMap((code, at) => (modulesOf(path).includes(code) ? [] : [finding(course, [index, "obligatory", at], { found: `"${code}" obligatory, and not on the path`, expected: "a module of one of its sittings", write: `{ "module": "${code}" }` })]));
 
-/** Every module that is core for a role stands on the path that is whole for that role; a module that is being written may still wait for its place. */
+/** Every module that is core for a role stands on the path that is whole for that role. */
 const missingCore = (course: Course, path: PathRow, index: number): readonly Finding[] => {
   const { fullFor } = path;
   if (fullFor === undefined) return [];
   const core = course.files.filter((file) => file.kind === "module" && (file.matter?.located.value as { readonly roles?: Readonly<Record<string, unknown>> } | undefined)?.roles?.[fullFor] === "core").map((file) => factsOf(file).code);
-  return core.filter((code) => !modulesOf(path).includes(code)).map((code) => finding(course, [index, "fullFor"], { level: "warning", found: `path "${path.id}" without ${code}`, expected: `every module that is core for a ${fullFor}`, write: `{ "module": "${code}" }` }));
+  return core.filter((code) => !modulesOf(path).includes(code)).map((code) => finding(course, [index, "fullFor"], { found: `path "${path.id}" without ${code}`, expected: `every module that is core for a ${fullFor}`, write: `{ "module": "${code}" }` }));
 };
 
 const twice = (course: Course, paths: readonly PathRow[]): readonly Finding[] => {
