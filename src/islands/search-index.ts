@@ -1,4 +1,4 @@
-import { type Names, wordings } from "./search-words.ts";
+import { type Names, phraseIn, wordings } from "./search-words.ts";
 
 /** One page that search found. */
 export interface Hit {
@@ -75,13 +75,24 @@ export interface Search {
   readonly filters: Filters;
 }
 
-/** Pages that hold the words, or their other names, best first. Rejects where the site was not built with an index. */
-export const searchFor = async (folder: string, { typed, glossary, filters }: Search): Promise<{ readonly count: number; readonly hits: readonly Hit[] }> => {
-  const index = await open(folder);
+interface Asked {
+  readonly text: string;
+  readonly weight: number;
+}
+
+/** The searches that a question is made of: the phrase alone where it is quoted, else all wordings and their words. */
+const searchesOf = ({ typed, glossary }: Search): readonly Asked[] => {
+  const phrase = phraseIn(typed);
+  if (phrase !== null) return [{ text: `"${phrase}"`, weight: WHOLE }];
   const whole = wordings(typed, glossary);
   const single = [...new Set(whole.flatMap((text) => text.split(" ")))];
-  const asked = [...whole.map((text) => ({ text, weight: WHOLE })), ...single.map((text) => ({ text, weight: 1 }))];
-  const lists = await Promise.all(asked.map(async ({ text, weight }) => ({ weight, ...(await index.search(text, { filters })) })));
+  return [...whole.map((text) => ({ text, weight: WHOLE })), ...single.map((text) => ({ text, weight: 1 }))];
+};
+
+/** Pages that hold the words, or their other names, best first. Rejects where the site was not built with an index. */
+export const searchFor = async (folder: string, search: Search): Promise<{ readonly count: number; readonly hits: readonly Hit[] }> => {
+  const index = await open(folder);
+  const lists = await Promise.all(searchesOf(search).map(async ({ text, weight }) => ({ weight, ...(await index.search(text, { filters: search.filters })) })));
   const ranked = joined(lists);
   const read = await Promise.all(ranked.slice(0, MOST_READ).map(async ({ raw, score }) => ({ data: await raw.data(), score })));
   const weighed = read.map(({ data, score }) => ({ data, score: score * (BY_KIND[data.filters["kind"]?.[0] ?? ""] ?? 1) })).toSorted((first, second) => second.score - first.score);

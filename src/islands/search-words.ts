@@ -6,6 +6,9 @@ export type Names = readonly string[];
 
 const wordsIn = (text: string): readonly string[] => text.toLowerCase().replace(/[^\p{L}\p{N}-]+/gu, " ").trim().split(" ").filter((word) => word !== "");
 
+/** What stands between quotes where the whole question does: whoever quotes wants these words in this order. */
+export const phraseIn = (typed: string): string | null => /^\s*["“”](.+)["“”]\s*$/.exec(typed)?.[1]?.trim() ?? null;
+
 /** What was typed, without the words that every question has; all of it where nothing else is left. */
 export const tellingWords = (typed: string): string => {
   const all = wordsIn(typed);

@@ -74,8 +74,13 @@ describe("search", () => {
 
   it("does not index a question or a value", async () => {
     const { page, close } = await open("/search/");
-    await find(page, '"Cannot be told from this"');
-    expect(await page.getByRole("status").filter({ hasText: "for" }).textContent()).toMatch(/^0 pages/);
+    const said = async (phrase: string): Promise<string> => {
+      await find(page, phrase);
+      return (await page.getByRole("status").filter({ hasText: phrase }).textContent()) ?? "";
+    };
+    expect(await said('"a wall and not a target"')).toMatch(/^1 page for/);
+    expect(await said('"Cannot be told from this"')).toMatch(/^0 pages/);
+    expect(await said("“Cannot be told from this”")).toMatch(/^0 pages/);
     await close();
   });
 });
