@@ -41,8 +41,10 @@ const entryOf = (versions: readonly Family[]): FamilyEntry => {
 /** Every family, in the order of the curriculum. @example families.map((family) => family.code).includes("10c") // => true */
 export const families: readonly FamilyEntry[] = CATALOGUE.map(entryOf);
 
+const BY_ID: ReadonlyMap<string, readonly Family[]> = new Map(CATALOGUE.map((versions) => [versions[0]?.id ?? "", versions]));
+
 const familyOf = (familyId: string, version?: number): Family => {
-  const versions = CATALOGUE.find(([newest]) => newest?.id === familyId);
+  const versions = BY_ID.get(familyId);
   if (!versions) throw new RangeError(`familyId must be one of ${families.map(({ id }) => id).join(", ")}, got ${familyId}`);
   const family = version === undefined ? versions[0] : versions.find((one) => one.version === version);
   if (!family) throw new RangeError(`version must be one that ${familyId} has, got ${String(version)}`);

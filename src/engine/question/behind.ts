@@ -3,14 +3,20 @@ import type { Draw } from "./family-head.ts";
 import type { Item } from "./item.ts";
 import type { SlipResponse } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
+import type { Response } from "./response.ts";
 import { sayOf } from "./say.ts";
 
 /** What follows from an item alone, whatever is answered: its draw, and, once asked for, its slips and its working. */
 export interface Behind {
   readonly draw: Draw;
   readonly slips: () => readonly SlipResponse[];
+  /** The slip that gives exactly this response, by the text of the response. */
+  readonly slipBySignature: () => ReadonlyMap<string, string>;
   readonly working: () => readonly string[];
 }
+
+/** One text for a response, to tell whether two would look the same on paper. */
+export const signature = (response: Response): string => JSON.stringify(response);
 
 /** Computes once, and only if anybody asks. */
 const once = <T>(compute: () => T): (() => T) => {
@@ -24,7 +30,10 @@ const once = <T>(compute: () => T): (() => T) => {
 const made = (family: Family, item: Item): Behind => {
   const rules = rulesOf(family);
   const draw = rules.drawOf(item);
-  return { draw, slips: once(() => rules.slips(family, draw)), working: once(() => family.words.en.working(sayOf(family, draw))) };
+  const slips = once(() => rules.slips(family, draw));
+  // The first slip that gives a response names it, so the last to be written here is the first of the list.
+  const slipBySignature = once(() => new Map(slips().toReversed().map(({ id, response }) => [signature(response), id])));
+  return { draw, slips, slipBySignature, working: once(() => family.words.en.working(sayOf(family, draw))) };
 };
 
 /** As long as an item is held somewhere, what follows from it is made once: one item is graded, explained and graded again. */

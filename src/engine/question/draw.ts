@@ -3,7 +3,7 @@ import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import type { Family } from "./family.ts";
 import { type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-head.ts";
-import { signature } from "./grade.ts";
+import { signature } from "./behind.ts";
 import type { Item, ShownGiven } from "./item.ts";
 import { rulesOf } from "./kinds/rules.ts";
 import { placesOf, type Say, sayOf } from "./say.ts";

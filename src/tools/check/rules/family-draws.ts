@@ -1,7 +1,7 @@
 import { drawItem } from "../../../engine/question/draw.ts";
 import type { Family } from "../../../engine/question/family.ts";
 import { type Draw, isSays } from "../../../engine/question/family-head.ts";
-import { signature } from "../../../engine/question/grade.ts";
+import { signature } from "../../../engine/question/behind.ts";
 import { rulesOf } from "../../../engine/question/kinds/rules.ts";
 import type { Response } from "../../../engine/question/response.ts";
 import { isUnitId, sameDimension, type UnitId } from "../../../engine/quantity/units.ts";
