@@ -2,7 +2,7 @@ import { spawn } from "node:child_process";
 import { existsSync, mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { launchBrowser, NO_BROWSER } from "./find-browser.ts";
+import { findBrowser, NO_BROWSER } from "./find-browser.ts";
 
 /** Runs every check of the project one after the other and ends with one line: how many passed, how many failed. */
 
@@ -48,10 +48,12 @@ const tests = async (name: string, projects: readonly string[], env: Readonly<Re
 
 /** Without a browser the page tests fail on a build machine; elsewhere one line says that they were left out. */
 const browserTests = async (): Promise<Counts> => {
-  const browser = await launchBrowser();
-  if (browser) {
-    await browser.close();
-    return tests("Pages in a browser", ["browser"]);
+  const found = await findBrowser();
+  if (found) {
+    await found.browser.close();
+    const counts = await tests("Pages in a browser", ["browser"], { CHROME_PATH: found.path });
+    found.discard();
+    return counts;
   }
   console.log(`\n${NO_BROWSER}`);
   return { passed: 0, failed: process.env["CI"] ? 1 : 0 };
@@ -60,18 +62,18 @@ const browserTests = async (): Promise<Counts> => {
 const lint = (): Promise<Counts> => step("Lint", [PROGRAMS.biome, "lint", "--error-on-warnings", "--config-path=.ci/lint.json", "."]);
 const engineTypes = (): Promise<Counts> => step("Types of the engine", [PROGRAMS.tsc, "-p", "src/engine/tsconfig.json", "--incremental", "--tsBuildInfoFile", ".cache/engine.tsbuildinfo"]);
 
-const QUICK: readonly (readonly (() => Promise<Counts>)[])[] = [
-  [lint, engineTypes, () => tests("Engine, laws, published values, checker", ["engine"], { DRAWS: "20", QUICK: "1" })],
-];
+const siteTypes = (): Promise<Counts> => step("Types of the site", [PROGRAMS.astro, "check", "--minimumFailingSeverity", "hint"]);
+const build = (): Promise<Counts> => step("Content, build and search index", ["src/tools/build.ts"]);
+const engineTests = (env: Readonly<Record<string, string>> = {}): Promise<Counts> => tests("Engine, laws, published values, checker", ["engine"], env);
+const siteTests = (): Promise<Counts> => tests("The built site", ["site"]);
+
+type Part = () => Promise<Counts>;
 
 /** Parts of a stage run side by side; the stages run one after the other. */
-const WHOLE: readonly (readonly (() => Promise<Counts>)[])[] = [
-  [lint, engineTypes, () => step("Types of the site", [PROGRAMS.astro, "check", "--minimumFailingSeverity", "hint"])],
-  [() => step("Content, build and search index", ["src/tools/build.ts"])],
-  [() => tests("Engine, laws, published values, checker", ["engine"])],
-  [() => tests("The built site", ["site"])],
-  [browserTests],
-];
+const QUICK: readonly (readonly Part[])[] = [[lint, engineTypes, () => engineTests({ DRAWS: "20", QUICK: "1" })]];
+
+/** Pages wait for a time that is counted, so nothing runs beside them. */
+const WHOLE: readonly (readonly Part[])[] = [[lint, engineTypes, siteTypes], [build], [engineTests], [siteTests], [browserTests]];
 
 const total: { passed: number; failed: number } = { passed: 0, failed: 0 };
 const add = ({ passed, failed }: Counts): void => {
