@@ -1,7 +1,8 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { basename, delimiter, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { type Browser, chromium } from "playwright-core";
 
 /**
@@ -18,6 +19,7 @@ const PLACES = [
   "C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe",
 ];
 const UNPACKED = "workbook-browser-";
+const FONT_LIST = "fonts.xml";
 const QUIET = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
 export const NO_BROWSER = "No browser found for the page tests. Install Chrome, Edge or Chromium, or set CHROME_PATH to one.";
@@ -33,23 +35,43 @@ const installed = (): string | null => {
   return PLACES.find((path) => existsSync(path)) ?? null;
 };
 
+/** Where an unpacked browser lies with its libraries and fonts; null for an installed one, which has the system's. */
+const kit = (path: string): string | null => (basename(dirname(path)).startsWith(UNPACKED) ? dirname(path) : null);
+
+/** A machine without a desktop has neither these libraries nor any font, and a page without a single font crashes. */
+const surroundings = (path: string): Record<string, string | undefined> => {
+  const folder = kit(path);
+  if (folder === null) return process.env;
+  const libraries = [join(folder, "al2023", "lib"), process.env["LD_LIBRARY_PATH"]].filter(Boolean).join(delimiter);
+  return { ...process.env, LD_LIBRARY_PATH: libraries, FONTCONFIG_FILE: join(folder, FONT_LIST) };
+};
+
 const tryLaunch = async (executablePath: string, args: readonly string[]): Promise<Browser | null> => {
   try {
-    return await chromium.launch({ executablePath, args: [...args] });
+    return await chromium.launch({ executablePath, args: [...args], env: surroundings(executablePath) });
   } catch {
     return null;
   }
 };
 
-/** The npm package unpacks itself into the temporary folder: a fresh one, since it would reuse any version it finds there. */
+const fontList = (folder: string): string =>
+  `<?xml version="1.0"?>\n<fontconfig><dir>${join(folder, "fonts")}</dir><dir>/usr/share/fonts</dir><cachedir>${join(folder, "font-cache")}</cachedir></fontconfig>\n`;
+
+const PARTS = ["chromium.br", "fonts.tar.br", "swiftshader.tar.br", "al2023.tar.br"];
+
+/** The npm package unpacks into the temporary folder: a fresh one, since it would reuse any version it finds there. */
 const unpacked = async (): Promise<string | null> => {
   const before = process.env["TMPDIR"];
+  const folder = mkdtempSync(join(tmpdir(), UNPACKED));
   try {
-    process.env["TMPDIR"] = mkdtempSync(join(tmpdir(), UNPACKED));
-    process.env["AWS_EXECUTION_ENV"] ??= "AWS_Lambda_nodejs22.x";
-    const { default: packed } = await import("@sparticuz/chromium");
-    return await packed.executablePath();
+    process.env["TMPDIR"] = folder;
+    const { inflate } = await import("@sparticuz/chromium");
+    const packs = join(dirname(fileURLToPath(import.meta.resolve("@sparticuz/chromium"))), "..", "bin");
+    await Promise.all(PARTS.map((part) => inflate(join(packs, part))));
+    writeFileSync(join(folder, FONT_LIST), fontList(folder));
+    return join(folder, "chromium");
   } catch {
+    rmSync(folder, { recursive: true, force: true });
     return null;
   } finally {
     if (before === undefined) Reflect.deleteProperty(process.env, "TMPDIR");
@@ -78,9 +100,10 @@ export interface FoundBrowser {
   readonly discard: () => void;
 }
 
+/** Removes what was unpacked here; what `CHROME_PATH` names belongs to whoever set it. */
 const discard = (path: string): void => {
-  const folder = dirname(path);
-  if (basename(folder).startsWith(UNPACKED)) rmSync(folder, { recursive: true, force: true });
+  const folder = kit(path);
+  if (folder !== null && path !== process.env["CHROME_PATH"]) rmSync(folder, { recursive: true, force: true });
 };
 
 /** Starts the first browser that works and says where it lies; null where there is none. */
@@ -89,9 +112,14 @@ export const findBrowser = async (): Promise<FoundBrowser | null> => {
     const path = await look();
     const browser = path === null ? null : await tryLaunch(path, QUIET);
     if (path !== null && browser !== null) return { browser, path, discard: () => discard(path) };
+    if (path !== null) discard(path);
   }
   return null;
 };
 
-/** Starts the first browser that works; null where there is none. */
-export const launchBrowser = async (): Promise<Browser | null> => (await findBrowser())?.browser ?? null;
+/** Starts the first browser that works and tidies up after it; null where there is none. */
+export const launchBrowser = async (): Promise<Browser | null> => {
+  const found = await findBrowser();
+  found?.browser.on("disconnected", found.discard);
+  return found?.browser ?? null;
+};
