@@ -2,8 +2,9 @@
 import { defineConfig } from "vitest/config";
 
 const root = new URL("..", import.meta.url).pathname;
-/** The second solvers of the bank and the ten thousand knees take long; the quick run leaves them to the whole one. */
-const exclude = process.env["QUICK"] ? ["tests/published/bank-*.test.ts", "tests/published/knee.test.ts"] : [];
+/** Second solvers, ten thousand knees, and tools run as a program take long; the quick run leaves them to the whole one. */
+const SLOW = ["tests/published/bank-*.test.ts", "tests/published/knee.test.ts", "tests/tools/{new-family,new-module,guide,contact-sheet,paper,simulate}.test.ts"];
+const exclude = process.env["QUICK"] ? SLOW : [];
 const project = (name: string, include: string[]) => ({ test: { name, root, include, exclude, isolate: false, pool: "threads", testTimeout: 60_000, hookTimeout: 120_000 } });
 
 export default defineConfig({
