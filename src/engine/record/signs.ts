@@ -14,7 +14,7 @@ const CHECK_SIGNS = 2;
 const MOST_SIGNS = 60;
 const MOST_TYPED = 240;
 /** The remainder that a whole code leaves: one for each purpose, so that no code is taken for one of the other kind. */
-const REMAINDER = { sheet: 1, carry: 2 } as const;
+const REMAINDER = { sheet: 1, carry: 2, list: 3, completion: 4, card: 5, study: 6 } as const;
 export type CodePurpose = keyof typeof REMAINDER;
 
 /** Values of typed signs, or what is wrong with them. */

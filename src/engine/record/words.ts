@@ -23,7 +23,7 @@ export const CODE_WORDS: Readonly<Record<RecordLanguage, Readonly<Record<CodeFau
     "foreign-sign": "The code holds a sign that no code has. Codes use digits and letters without I, L, O and U.",
     length: "The code is too short or too long. Compare it with the print, group by group.",
     check: "One of the signs is wrong, or two changed places. Compare the code with the print, group by group.",
-    "other-kind": "This is another kind of code. A sheet number and a carry code each have a field of their own.",
+    "other-kind": "This is another kind of code. Each kind has a field of its own.",
     content: "The signs fit together but name nothing that this course has. Compare the code with the print.",
     "unknown-edition": "The code comes from a newer edition than this one. Open the newer edition, or ask for another code.",
   },
