@@ -4,6 +4,7 @@ import type { OrderItem } from "../item.ts";
 import { type KindRules, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { OrderResponse } from "../response.ts";
 import type { Say } from "../say.ts";
+import { stepOrder } from "../step-order.ts";
 
 /** Edges between cards that are shown. */
 const edgesOf = (family: OrderFamily, draw: Draw): readonly EdgeSpec[] => {
@@ -13,19 +14,8 @@ const edgesOf = (family: OrderFamily, draw: Draw): readonly EdgeSpec[] => {
 
 const isBroken = (cards: readonly string[], { before, after }: Pick<EdgeSpec, "before" | "after">): boolean => cards.indexOf(before) > cards.indexOf(after);
 
-/** One order that breaks no edge: of the cards that may come next, the one listed first in the family's edges. */
-const legalOrder = (family: OrderFamily, draw: Draw): string[] => {
-  const edges = edgesOf(family, draw);
-  const rank = [...new Set(family.edges.flatMap(({ before, after }) => [before, after]))];
-  const rest = [...(draw.shown ?? [])].sort((first, second) => rank.indexOf(first) - rank.indexOf(second));
-  const order: string[] = [];
-  while (rest.length > 0) {
-    const next = rest.findIndex((card) => edges.every(({ before, after }) => after !== card || !rest.includes(before)));
-    if (next < 0) throw new RangeError(`edges of ${family.id} must not run in a circle, got ${rest.join(", ")}`);
-    order.push(...rest.splice(next, 1));
-  }
-  return order;
-};
+/** One order that breaks no edge, as the answer shows it. */
+const legalOrder = (family: OrderFamily, draw: Draw): string[] => stepOrder(family.edges, draw.shown ?? [], `edges of ${family.id}`);
 
 /** The right order with one edge broken: the later card moved to just before the earlier one. */
 const withBroken = (order: readonly string[], [before, after]: readonly [string, string]): string[] => {
