@@ -1,5 +1,4 @@
 import { useId, useMemo, useState } from "react";
-import { encode } from "uqr";
 import { carryCode, readCarryCode } from "../engine/record/carry-code.ts";
 import type { LearnerState } from "../engine/record/learner-state.ts";
 import { CODE_WORDS } from "../engine/record/words.ts";
@@ -8,16 +7,10 @@ import { recordWordsOf } from "../facts/record-words.ts";
 import { filled } from "../facts/words.ts";
 import { dayText } from "./dates.ts";
 import { carriedEvent } from "./new-event.ts";
+import { Square } from "./Square.tsx";
 import { keepEvent, type KeptRecord } from "./store/record.ts";
 
 const words = recordWordsOf("en").box;
-
-/** The code as black and white squares with the quiet border that readers ask for (ISO/IEC 18004: four modules). */
-export const Square = ({ text, name }: { readonly text: string; readonly name: string }) => {
-  const { data, size } = useMemo(() => encode(text, { ecc: "M", border: 4 }), [text]);
-  const path = data.flatMap((row, y) => row.flatMap((isDark, x) => (isDark ? [`M${x} ${y}h1v1h-1z`] : []))).join("");
-  return <svg className="square" viewBox={`0 0 ${size} ${size}`} role="img" aria-label={name}><path className="square-ground" d={`M0 0H${size}V${size}H0Z`} /><path className="square-ink" d={path} /></svg>;
-};
 
 interface CarryProps {
   readonly record: KeptRecord;

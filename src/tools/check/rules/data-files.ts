@@ -90,6 +90,7 @@ const SITE: DataFile = {
   help: {
     name: ["the name of the site, as text", '"name": "Small Knee Workbook"'],
     edition: ["three numbers with points, the version of the package", '"edition": "0.1.0"'],
+    address: ['a whole address without a question mark or a sign, or ""', '"address": "https://knee.hospital.org/course/"'],
     reportTo: ['a whole e-mail address, or words such as a room and a telephone, or ""', '"reportTo": ""'],
     isShared: ["true or false, without quotes", '"isShared": false'],
   },
