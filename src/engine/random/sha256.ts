@@ -15,7 +15,8 @@ const ROUND_CONSTANTS = Uint32Array.from(PRIMES, (prime) => fractionBits(Math.cb
 const INITIAL = Uint32Array.from(PRIMES.slice(0, 8), (prime) => fractionBits(Math.sqrt(prime)));
 const schedule = new Uint32Array(64);
 
-const turn = (word: number, by: number): number => (word >>> by) | (word << (32 - by));
+/** A word with its bits moved to the right, those that fall out coming in at the left. */
+export const turn = (word: number, by: number): number => (word >>> by) | (word << (32 - by));
 
 const at = (words: Uint32Array, index: number): number => words[index] as number;
 
@@ -44,7 +45,8 @@ const compress = (state: Uint32Array): void => {
   });
 };
 
-const padded = (bytes: Uint8Array): DataView => {
+/** Bytes filled up to whole blocks of 64, with their length in bits at the end; SHA-1 has the same rule. */
+export const padded = (bytes: Uint8Array): DataView => {
   const blocks = new Uint8Array(((bytes.length + 8) >> 6) * 64 + 64);
   blocks.set(bytes);
   blocks[bytes.length] = 0x80;
@@ -55,7 +57,7 @@ const padded = (bytes: Uint8Array): DataView => {
 };
 
 /** UTF-8 bytes of a text; the engine has no TextEncoder. */
-const utf8 = (text: string): Uint8Array => {
+export const utf8 = (text: string): Uint8Array => {
   const bytes: number[] = [];
   for (const character of text) {
     const code = character.codePointAt(0) as number;
