@@ -1,4 +1,5 @@
 import { answerTo, draw, families, grade, slipsOf } from "../bank/index.ts";
+import { sumRates } from "./bench/sums.ts";
 import { clearAngles } from "../engine/knee/clear-angles.ts";
 import { clearanceMm } from "../engine/index.ts";
 import { axialFigure } from "../figures/axial-figure.ts";
@@ -30,6 +31,10 @@ const perSecond = (work: (turn: number) => unknown): number => {
 
 const shown = (name: string, rate: number): void => console.log(`${name.padEnd(44)} ${Math.round(rate).toLocaleString("en-GB").padStart(12)} a second`);
 
+const sums = sumRates();
+shown("all sums: draw", sums.draw);
+shown("all sums: grade a right answer", sums.right);
+shown("all sums: grade a wrong answer", sums.wrong);
 for (const { id, code } of families) {
   shown(`draw ${code} ${id}`, perSecond((seed) => draw(id, seed)));
   const items = Array.from({ length: 200 }, (_, seed) => ({ item: draw(id, seed), right: answerTo(draw(id, seed)) }));

@@ -22,7 +22,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
 /** Rooms of the engine from bottom to top; a room may enter itself and what stands before it in its own column. */
 const BELOW: Readonly<Record<string, readonly string[]>> = {
   quantity: [],
-  random: [],
+  random: ["quantity"],
   geometry: ["quantity"],
   knee: ["quantity", "random", "geometry"],
   ...Object.fromEntries(["repair", "optics", "fluid", "theatre", "evidence", "kit", "growth"].map((room) => [room, ["quantity", "random", "geometry", "knee"]])),

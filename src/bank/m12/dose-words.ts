@@ -1,7 +1,8 @@
 import { withUnit } from "../../engine/quantity/format.ts";
 import type { UnitId } from "../../engine/quantity/units.ts";
 import type { Givens, GivenSpec } from "../../engine/question/family-head.ts";
-import { placesOf, type Say } from "../../engine/question/say.ts";
+import { placesOf } from "../../engine/quantity/places.ts";
+import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 
 /** What the families of medicines have in common: invented children, safe digits, and the three answers that are not a number. */

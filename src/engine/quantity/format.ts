@@ -8,11 +8,11 @@ const SHOWN: Partial<Record<UnitId, string>> = { deg: "°", mm2: "mm²", cm2: "c
 /** How a unit is printed. */
 export const unitText = (unit: UnitId): string => SHOWN[unit] ?? unit;
 
-/** A number with a true minus sign, at a fixed number of decimals. */
-export const numberText = (value: number, places: number): string => value.toFixed(places).replace(/^-/, "−");
-
 /** A plain decimal text as printed: true minus sign. */
-export const printed = (text: string): string => text.replace(/^-/, "−");
+export const printed = (text: string): string => (text.startsWith("-") ? `−${text.slice(1)}` : text);
+
+/** A number with a true minus sign, at a fixed number of decimals. */
+export const numberText = (value: number, places: number): string => printed(value.toFixed(places));
 
 /** A number and its unit as one piece of text; degrees and per cent follow their own custom. */
 export const withUnit = (text: string, unit: UnitId): string => {

@@ -25,6 +25,8 @@ export type Reading = Read | { readonly reason: UnreadableReason; readonly found
 
 const MOST_CHARACTERS = 40;
 const MOST_EXPONENT = 9;
+/** What most people type; it has one reading only. */
+const PLAIN = /^\d{1,9}(?:\.\d{1,6})?$/;
 const NUMBER = /^([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)(?:e([+-]?\d{1,3}))?/i;
 
 const normalised = (text: string): string =>
@@ -80,6 +82,7 @@ const read = (match: RegExpExecArray, typedUnit: UnitId, unit: UnitId): Reading 
  * a unit of the same kind or none. Anything that could mean two things is refused with its reason.
  */
 export const parseQuantity = (text: string, unit: UnitId): Reading => {
+  if (PLAIN.test(text)) return { value: decimal(text), typed: text };
   const line = normalised(text);
   if (line === "") return { reason: "empty" };
   if (line.length > MOST_CHARACTERS) return { reason: "too-long" };

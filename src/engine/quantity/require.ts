@@ -29,9 +29,11 @@ export const requireNumber = (name: string, value: unknown, range: Range = {}): 
   }
 };
 
+const ABOVE_NONE: Range = { least: 0 };
+
 /** Checks that every named number is finite and greater than 0. */
 export const requirePositive = (values: Readonly<Record<string, unknown>>): void => {
-  for (const [name, value] of Object.entries(values)) requireNumber(name, value, { least: 0 });
+  for (const name of Object.keys(values)) requireNumber(name, values[name], ABOVE_NONE);
 };
 
 /** Checks that every named number is finite and 0 or greater. */

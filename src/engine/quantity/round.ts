@@ -52,8 +52,24 @@ const gridText = (units: number, places: number): string => {
   return `${units < 0 ? "-" : ""}${whole}${fraction === "" ? "" : `.${fraction}`}`;
 };
 
-/** Decimals that a step shows: "0.5" has one. */
-const placesOf = (step: string): number => (step.includes(".") ? step.length - step.indexOf(".") - 1 : 0);
+/** A step as whole millionths, and the decimals that it shows: "0.5" has one, "0.50" two. */
+interface Step {
+  readonly unit: number;
+  readonly places: number;
+}
+
+/** Steps read lately: there are a handful, and every answer asks for one again. */
+const STEPS = new Map<string, Step>();
+const MOST_STEPS = 256;
+
+const stepOf = (text: string): Step => {
+  const before = STEPS.get(text);
+  if (before) return before;
+  if (STEPS.size >= MOST_STEPS) STEPS.clear();
+  const step = { unit: gridOf(Number(text)), places: text.includes(".") ? text.length - text.indexOf(".") - 1 : 0 };
+  STEPS.set(text, step);
+  return step;
+};
 
 const roundGrid = (units: number, step: number, rounding: Rounding): number => {
   const low = Math.floor(units / step) * step;
@@ -63,18 +79,19 @@ const roundGrid = (units: number, step: number, rounding: Rounding): number => {
 };
 
 /** Text of a value as an ask wants it typed. */
-export const asAsked = (value: number, step: string, rounding: Rounding): string =>
-  gridText(roundGrid(gridOf(value), gridOf(Number(step)), rounding), placesOf(step));
+export const asAsked = (value: number, step: string, rounding: Rounding): string => {
+  const { unit, places } = stepOf(step);
+  return gridText(roundGrid(gridOf(value), unit, rounding), places);
+};
 
 /**
  * The accepted span of an ask: to the nearest, half a step on both sides of the rounded answer;
  * down or up, everything between the exact answer and its rounded value and nothing beyond it.
  */
 export const acceptedSpan = (value: number, step: string, rounding: Rounding): Span => {
-  const unit = gridOf(Number(step));
+  const { unit, places } = stepOf(step);
   const exact = gridOf(value);
   const rounded = roundGrid(exact, unit, rounding);
-  const places = placesOf(step);
   if (rounding === "nearest") return { from: gridText(rounded - unit / 2, places + 1), to: gridText(rounded + unit / 2, places + 1) };
   const [from, to] = rounding === "down" ? [rounded, exact] : [exact, rounded];
   return { from: gridText(from, places), to: gridText(to, places) };

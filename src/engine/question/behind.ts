@@ -16,7 +16,8 @@ export interface Behind {
 }
 
 /** One text for a response, to tell whether two would look the same on paper. */
-export const signature = (response: Response): string => JSON.stringify(response);
+export const signature = (response: Response): string =>
+  response.kind === "sum" && "text" in response ? response.text : JSON.stringify(response);
 
 /** Computes once, and only if anybody asks. */
 const once = <T>(compute: () => T): (() => T) => {
@@ -36,14 +37,12 @@ const made = (family: Family, item: Item): Behind => {
   return { draw, slips, slipBySignature, working: once(() => family.words.en.working(sayOf(family, draw))) };
 };
 
-/** As long as an item is held somewhere, what follows from it is made once: one item is graded, explained and graded again. */
-const MADE = new WeakMap<Item, { readonly family: Family; readonly behind: Behind }>();
+/** The item of last time: one item is graded, explained and graded again before the next one comes. */
+let last: { readonly item: Item; readonly family: Family; readonly behind: Behind } | null = null;
 
 /** What follows from an item for one version of its family. */
 export const behind = (family: Family, item: Item): Behind => {
-  const before = MADE.get(item);
-  if (before?.family === family) return before.behind;
-  const next = made(family, item);
-  MADE.set(item, { family, behind: next });
-  return next;
+  if (last?.item === item && last.family === family) return last.behind;
+  last = { item, family, behind: made(family, item) };
+  return last.behind;
 };

@@ -37,17 +37,16 @@ interface Applying {
   readonly gives: Solution;
 }
 
-/** What the slips of a draw give does not hang on the answer; it is made once as long as the draw is held. */
-const APPLYING = new WeakMap<Draw, { readonly family: SumRules; readonly slips: readonly Applying[] }>();
+/** What the slips of a draw give does not hang on the answer; it is made once for the draw of last time. */
+let last: { readonly draw: Draw; readonly family: SumRules; readonly slips: readonly Applying[] } | null = null;
 
 const applyingTo = (family: SumRules, draw: Draw): readonly Applying[] => {
-  const before = APPLYING.get(draw);
-  if (before?.family === family) return before.slips;
+  if (last?.draw === draw && last.family === family) return last.slips;
   const slips = family.slips.flatMap((slip) => {
     const gives = slipAt(family, slip, draw);
     return gives === null ? [] : [{ id: slip.id, gives }];
   });
-  APPLYING.set(draw, { family, slips });
+  last = { draw, family, slips };
   return slips;
 };
 

@@ -1,4 +1,5 @@
 import type { LocalList } from "../kit/local-list.ts";
+import { placesOf } from "../quantity/places.ts";
 import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import type { Family } from "./family.ts";
@@ -6,7 +7,7 @@ import { type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-he
 import { signature } from "./behind.ts";
 import type { Item, ShownGiven } from "./item.ts";
 import { rulesOf } from "./kinds/rules.ts";
-import { placesOf, type Say, sayOf } from "./say.ts";
+import { type Say, sayOf } from "./say.ts";
 
 /** A draw whose slips coincide is taken again from the next numbers of the same generator, at most this often. */
 const MOST_REDRAWS = 64;

@@ -1,5 +1,6 @@
 import { asWritten, numberText, withUnit } from "../quantity/format.ts";
 import { sumOnGrid } from "../quantity/grid.ts";
+import { placesOf } from "../quantity/places.ts";
 import type { UnitId } from "../quantity/units.ts";
 import { behind } from "./behind.ts";
 import type { Family, SumFamily } from "./family.ts";
@@ -9,7 +10,7 @@ import type { Item } from "./item.ts";
 import type { Compared, SlipResponse } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
 import type { Response } from "./response.ts";
-import { placesOf, sayOf } from "./say.ts";
+import { sayOf } from "./say.ts";
 import { solvedAt } from "./solve.ts";
 import type { Verdict } from "./verdict.ts";
 

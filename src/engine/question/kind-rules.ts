@@ -61,10 +61,11 @@ export const missingPart = (ask: string): Marked => ({
 });
 
 /** The draw of an item whose own part adds nothing to be graded by. */
-export const plainDraw = (item: Item): Draw => ({
-  givens: Object.fromEntries(item.givens.map((given) => [given.key, Number(given.text)])),
-  about: item.about,
-});
+export const plainDraw = (item: Item): Draw => {
+  const givens: Record<string, number> = {};
+  for (const { key, text } of item.givens) givens[key] = Number(text);
+  return { givens, about: item.about };
+};
 
 /** The verdict of an answer that is right in part: unsafe where a danger was passed, otherwise on the safe side. */
 export const partly = (isUnsafe: boolean): VerdictCode => (isUnsafe ? "unsafe-side" : "safe-side");

@@ -1,4 +1,5 @@
 import { numberText, withUnit } from "../quantity/format.ts";
+import { placesOf } from "../quantity/places.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { Family } from "./family.ts";
 import type { Draw, GivenSpec, Solution } from "./family-head.ts";
@@ -22,12 +23,6 @@ export interface Say {
   /** The right answer of this draw. */
   readonly answer: Solution;
 }
-
-/** Number of decimals that a grid step shows. */
-export const placesOf = (step: number): number => {
-  const text = String(step);
-  return text.includes(".") ? text.length - text.indexOf(".") - 1 : 0;
-};
 
 const known = <T>(value: T | undefined, key: string): T => {
   if (value === undefined) throw new RangeError(`key must be one that the draw holds, got ${key}`);

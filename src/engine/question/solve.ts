@@ -1,6 +1,6 @@
 import { acceptedSpan, asAsked, MOST_VALUE, type Span } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
-import { type Draw, type Givens, isSays, type SlipSpec, type Solution } from "./family-head.ts";
+import { type AskSpec, type Draw, type Givens, isSays, type SlipSpec, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 /** Accepted span of every ask; empty where the answer is not a number. */
@@ -14,12 +14,10 @@ export const spansOf = (family: Pick<SumRules, "asks">, solution: Solution): Rea
 /** A solution typed as the question asks. */
 export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): SumResponse => {
   if (isSays(solution)) return { kind: "sum", says: solution.says };
-  const texts = Object.fromEntries(
-    family.asks.map((ask) => [ask.id, asAsked(solution[ask.id] as number, String(ask.roundTo), ask.rounding)]),
-  );
+  const typed = ({ id, roundTo, rounding }: AskSpec): string => asAsked(solution[id] as number, String(roundTo), rounding);
   const [first] = family.asks;
-  if (family.asks.length === 1 && first) return { kind: "sum", text: texts[first.id] as string };
-  return { kind: "sum", texts };
+  if (family.asks.length === 1 && first) return { kind: "sum", text: typed(first) };
+  return { kind: "sum", texts: Object.fromEntries(family.asks.map((ask) => [ask.id, typed(ask)])) };
 };
 
 /** What a formula gives; `null` where it refuses its values. */

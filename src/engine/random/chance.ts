@@ -1,3 +1,4 @@
+import { placesOf } from "../quantity/places.ts";
 import { sha256Words } from "./sha256.ts";
 import { type NextUint32, xoshiro128 } from "./xoshiro.ts";
 
@@ -24,17 +25,12 @@ export interface Chance {
 
 const WORD = 2 ** 32;
 
-const decimals = (step: number): number => {
-  const text = String(step);
-  return text.includes(".") ? text.length - text.indexOf(".") - 1 : 0;
-};
-
 /** The number of values on a grid. */
 export const gridSize = ({ least, greatest, step }: Grid): number => Math.round((greatest - least) / step) + 1;
 
 /** Value number `index` of a grid, free of the noise that repeated addition leaves. */
 export const gridValue = (grid: Grid, index: number): number => {
-  const places = Math.max(decimals(grid.step), decimals(grid.least));
+  const places = Math.max(placesOf(grid.step), placesOf(grid.least));
   return Number((grid.least + index * grid.step).toFixed(places));
 };
 

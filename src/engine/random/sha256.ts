@@ -32,21 +32,40 @@ const fillSchedule = (block: DataView, offset: number): void => {
 };
 
 const compress = (state: Uint32Array): void => {
-  let [a, b, c, d, e, f, g, h] = state as unknown as [number, number, number, number, number, number, number, number];
+  let a = at(state, 0);
+  let b = at(state, 1);
+  let c = at(state, 2);
+  let d = at(state, 3);
+  let e = at(state, 4);
+  let f = at(state, 5);
+  let g = at(state, 6);
+  let h = at(state, 7);
   for (let i = 0; i < 64; i += 1) {
     const big1 = turn(e, 6) ^ turn(e, 11) ^ turn(e, 25);
     const first = (h + big1 + ((e & f) ^ (~e & g)) + at(ROUND_CONSTANTS, i) + at(schedule, i)) | 0;
     const big0 = turn(a, 2) ^ turn(a, 13) ^ turn(a, 22);
     const second = (big0 + ((a & b) ^ (a & c) ^ (b & c))) | 0;
-    [h, g, f, e, d, c, b, a] = [g, f, e, (d + first) | 0, c, b, a, (first + second) | 0];
+    h = g;
+    g = f;
+    f = e;
+    e = (d + first) | 0;
+    d = c;
+    c = b;
+    b = a;
+    a = (first + second) | 0;
   }
-  [a, b, c, d, e, f, g, h].forEach((word, i) => {
-    state[i] = at(state, i) + word;
-  });
+  state[0] = at(state, 0) + a;
+  state[1] = at(state, 1) + b;
+  state[2] = at(state, 2) + c;
+  state[3] = at(state, 3) + d;
+  state[4] = at(state, 4) + e;
+  state[5] = at(state, 5) + f;
+  state[6] = at(state, 6) + g;
+  state[7] = at(state, 7) + h;
 };
 
 /** Bytes filled up to whole blocks of 64, with their length in bits at the end; SHA-1 has the same rule. */
-export const padded = (bytes: Uint8Array): DataView => {
+export const padded = (bytes: ArrayLike<number>): DataView => {
   const blocks = new Uint8Array(((bytes.length + 8) >> 6) * 64 + 64);
   blocks.set(bytes);
   blocks[bytes.length] = 0x80;
@@ -57,7 +76,7 @@ export const padded = (bytes: Uint8Array): DataView => {
 };
 
 /** UTF-8 bytes of a text; the engine has no TextEncoder. */
-export const utf8 = (text: string): Uint8Array => {
+export const utf8 = (text: string): readonly number[] => {
   const bytes: number[] = [];
   for (const character of text) {
     const code = character.codePointAt(0) as number;
@@ -66,13 +85,13 @@ export const utf8 = (text: string): Uint8Array => {
     else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
     else bytes.push(0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
   }
-  return Uint8Array.from(bytes);
+  return bytes;
 };
 
 /** The eight 32-bit words of the hash of a text (UTF-8) or of bytes. */
 export const sha256Words = (message: string | Uint8Array): Uint32Array => {
   const view = padded(typeof message === "string" ? utf8(message) : message);
-  const state = Uint32Array.from(INITIAL);
+  const state = INITIAL.slice();
   for (let offset = 0; offset < view.byteLength; offset += 64) {
     fillSchedule(view, offset);
     compress(state);

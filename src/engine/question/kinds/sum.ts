@@ -1,10 +1,10 @@
 import { asWritten, numberText, printed, withUnit } from "../../quantity/format.ts";
+import { placesOf } from "../../quantity/places.ts";
 import type { SumFamily } from "../family.ts";
 import { isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
 import { type Compared, type KindRules, plainDraw } from "../kind-rules.ts";
 import { markSum } from "../mark-sum.ts";
-import { placesOf } from "../say.ts";
 import { typedAs } from "../solve.ts";
 import type { Verdict } from "../verdict.ts";
 

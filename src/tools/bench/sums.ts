@@ -1,0 +1,52 @@
+import { answerTo, draw, families, grade } from "../../bank/index.ts";
+import type { Item } from "../../engine/question/item.ts";
+
+/**
+ * Draws and grades of all sums together, by processor time of this process, so that other work on the machine does not
+ * count. Every item is graded once: nothing that grading keeps of an item helps here.
+ */
+
+const WARM = 1500;
+const DRAWS = 2000;
+const FIRST_SEED = 10_000;
+
+const secondsOf = (work: () => void): number => {
+  const before = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1e6;
+};
+
+const WRONG = { kind: "sum", text: "7.2" } as const;
+
+interface Times {
+  readonly draw: number;
+  readonly right: number;
+  readonly wrong: number;
+}
+
+const drawn = (id: string, from: number, count: number): readonly Item[] => Array.from({ length: count }, (_, place) => draw(id, from + place));
+
+const timesOf = (id: string): Times => {
+  let items: readonly Item[] = [];
+  const drawTime = secondsOf(() => {
+    items = drawn(id, FIRST_SEED, DRAWS);
+  });
+  const answers = items.map(answerTo);
+  const right = secondsOf(() => {
+    for (const [place, item] of items.entries()) grade(item, answers[place] ?? WRONG);
+  });
+  const wrong = secondsOf(() => {
+    for (const item of items) grade(item, WRONG);
+  });
+  return { draw: drawTime, right, wrong };
+};
+
+/** Mean rates over all families of sums, one a second of one core. */
+export const sumRates = (): Readonly<Record<keyof Times, number>> => {
+  const ids = families.filter(({ kind }) => kind === "sum").map(({ id }) => id);
+  for (const id of ids) for (const item of drawn(id, 0, WARM)) for (const answer of [answerTo(item), WRONG]) grade(item, answer);
+  const times = ids.map(timesOf);
+  const rate = (part: keyof Times): number => (ids.length * DRAWS) / times.reduce((total, time) => total + time[part], 0);
+  return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong") };
+};
