@@ -2,7 +2,7 @@ import { satteri } from "@astrojs/markdown-satteri";
 import mdx from "@astrojs/mdx";
 import react from "@astrojs/react";
 import { defineConfig } from "astro/config";
-import { address } from "./src/build/address.ts";
+import { address, folder } from "./src/build/address.ts";
 import { islandIds } from "./src/build/island-ids.ts";
 import { ledgerUse } from "./src/build/ledger-use.ts";
 import { mathPlugin } from "./src/build/math.ts";
@@ -15,7 +15,7 @@ const quiet = (warning, next) => {
 
 export default defineConfig({
   site: address,
-  base: process.env.BASE ?? new URL(address).pathname,
+  base: `${folder}/`,
   trailingSlash: "always",
   build: { inlineStylesheets: "never", format: "directory" },
   devToolbar: { enabled: false },

@@ -5,3 +5,6 @@ const NOBODYS = "https://workbook.example";
 
 /** Where the site will live: as the build is told, or as `content/site.json` says. */
 export const address: string = process.env["SITE"] || SITE.address || NOBODYS;
+
+/** The folder of the site on its server, with a stroke in front and none behind; empty at the root. */
+export const folder: string = (process.env["BASE"] ?? new URL(address).pathname).replace(/\/$/, "");

@@ -2,6 +2,7 @@ import { createReadStream, existsSync, readFileSync, statSync } from "node:fs";
 import { createServer, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, normalize, resolve } from "node:path";
+import { folder as home } from "../build/address.ts";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".svg": "image/svg+xml",
@@ -36,7 +37,8 @@ export const startServer = async (port = 0, folder = folderOfSite()): Promise<Se
     response.setHeader("Content-Security-Policy", policy);
     response.setHeader("X-Content-Type-Options", "nosniff");
     response.setHeader("Referrer-Policy", "no-referrer");
-    const file = fileFor(folder, request.url ?? "/");
+    const asked = request.url ?? "/";
+    const file = fileFor(folder, asked.startsWith(`${home}/`) ? asked.slice(home.length) : asked);
     if (file) send(response, file, 200);
     else send(response, join(folder, "404.html"), 404);
   });
@@ -46,7 +48,7 @@ export const startServer = async (port = 0, folder = folderOfSite()): Promise<Se
   });
   const { port: taken } = server.address() as AddressInfo;
   return {
-    address: `http://127.0.0.1:${taken}`,
+    address: `http://127.0.0.1:${taken}${home}`,
     close: () => new Promise((closed) => {
       server.close(() => closed());
       server.closeAllConnections();
