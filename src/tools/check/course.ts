@@ -30,6 +30,7 @@ export interface Course {
   readonly glossary: JsonFile;
   readonly paths: JsonFile;
   readonly corrections: JsonFile;
+  readonly presets: JsonFile;
   readonly askLocally: JsonFile;
   readonly words: readonly JsonFile[];
   readonly site: JsonFile;
@@ -107,6 +108,7 @@ export const readCourse = (from: CourseFolder): Course => {
     glossary: one("glossary.json"),
     paths: one("paths.json"),
     corrections: one("corrections.json"),
+    presets: one("presets.json"),
     askLocally: one("ask-locally.json"),
     words: jsonIn("words"),
     site: one("site.json"),

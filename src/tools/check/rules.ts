@@ -36,6 +36,7 @@ import { noCode } from "./rules/no-code.ts";
 import { numberInMatter } from "./rules/number-in-matter.ts";
 import { objectiveIds } from "./rules/objective-ids.ts";
 import { pageLists } from "./rules/page-lists.ts";
+import { presets } from "./rules/presets.ts";
 import { paths } from "./rules/paths.ts";
 import { pins } from "./rules/pins.ts";
 import { population } from "./rules/population.ts";
@@ -90,6 +91,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   glossary,
   paths,
   pageLists,
+  presets,
   localList,
   stepGraphs,
   sourceTwice,
