@@ -1,6 +1,6 @@
 import { WALK } from "../engine/knee/scope/cast.ts";
 import { SCENE, SOLIDS, SURFACE } from "../engine/knee/scope/scene.ts";
-import { NOISE, RELIEF, TISSUE } from "./scope-look.ts";
+import { NOISE, TISSUE } from "./scope-look.ts";
 import { distanceFunction, extrasFunction } from "./scope-print.ts";
 
 const HEAD = `#version 300 es
@@ -51,12 +51,10 @@ vec3 r=view*vec3(uv/max(rr,.00001)*sin(th),cos(th));
 Seen e=walk(tip,r);
 if(e.k<0)return vec3(.02,.005,.004);
 vec3 p=e.at,n=e.slope;vec4 s=surface(p);s.w*=ticks;
-float b=relief(p,e.k,s),h=.07;
-vec3 g=vec3(relief(p+vec3(h,0,0),e.k,s),relief(p+vec3(0,h,0),e.k,s),relief(p+vec3(0,0,h),e.k,s))-b;g/=h;
+vec3 a,m,g;tissue(p,e.k,s,a,m,g);
 n=normalize(n-(g-n*dot(g,n))*.55*smoothstep(75.,14.,e.far));
 if(dot(n,r)>0.)n=normalize(n-r*dot(n,r)*1.02);
 vec3 l=tip+view*vec3(0,1.1,-.3)-p;float far=length(l);l/=far;vec3 v=-r,hv=normalize(l+v);
-vec3 a,m;tissue(p,e.k,s,a,m);
 float open=clamp(e.open,.05,1.),nl=dot(n,l),nv=max(dot(n,v),.02),nh=max(dot(n,hv),0.);
 float round=pow(max((nl+.25*m.z)/(1.+.25*m.z),0.),.72);
 vec3 warm=vec3(1.,.56,.36);
@@ -64,9 +62,10 @@ vec3 c=a*round*mix(open,1.,.15*m.z)+warm*a*m.z*.2*smoothstep(-.35,.5,nl)*(1.-rou
 if(e.k==${MENISCUS}||e.k==${STRIP})c+=a*warm*.15*smoothstep(1.,.1,e.thick);
 float q=m.x*m.x;q*=q;float sharp=q/(3.1416*pow(nh*nh*(q-1.)+1.,2.)),rim=.035+.6*pow(1.-nv,5.);
 c+=vec3(.93,.97,1.)*min(sharp*rim*m.y*.5,5.)*max(nl,0.)*open;
-vec3 wet=normalize(n+.32*(vec3(grain(p*.85),grain(p*.85+19.),grain(p*.85+43.))-.5)*smoothstep(60.,10.,e.far));
+vec3 wet=normalize(n+.13*rise(p*.85).xyz*smoothstep(60.,10.,e.far));
 float film=max(dot(wet,hv),0.);
-c+=(pow(film,280.)*2.7*smoothstep(.34,.6,cloud(p*2.1+31.))+pow(film,26.)*.15)*m.y*open;
+if(film>.98)c+=pow(film,280.)*2.7*smoothstep(.34,.6,cloud(p*2.1+31.))*m.y*open;
+c+=pow(film,26.)*.15*m.y*open;
 c+=a*a*vec3(.15,.075,.05)*(.25+.75*open)*(.6+.4*n.z);
 c+=a*vec3(1.,.82,.74)*pow(1.-nv,2.5)*.17*(.3+.7*open);
 c*=light/(far*far+110.);
@@ -75,7 +74,7 @@ return mix(vec3(.05,.03,.025)*light/900.,c,exp(-e.far*.006));}
 
 const PICTURE = `
 uniform vec2 size,corner;uniform float mirror;
-void main(){
+void main(){copyF();copyG();
 vec2 uv=2.*(gl_FragCoord.xy+corner)/size-1.;uv.x*=mirror;
 float r=length(uv),px=2./size.y;
 if(r>1.){drawn=vec4(0);return;}
@@ -91,12 +90,12 @@ drawn=vec4(c*smoothstep(1.,.965,r)*rim,rim);}
 `;
 
 /** The fragment shader of the picture. */
-export const PICTURE_SHADER: string = HEAD + SCENE_TEXT + SURFACE_TEXT + NOISE + RELIEF + TISSUE + WALKED + LIT + PICTURE;
+export const PICTURE_SHADER: string = HEAD + SCENE_TEXT + SURFACE_TEXT + NOISE + TISSUE + WALKED + LIT + PICTURE;
 
 /** A shader that writes the distance and the solid at given points, one a pixel; for the test that it agrees with the engine. */
 export const PROBE_SHADER: string = `${HEAD}${SCENE_TEXT}
 uniform vec4 points[64];
-void main(){vec3 p=points[int(gl_FragCoord.x)].xyz;float d=scene(p);
+void main(){copyF();vec3 p=points[int(gl_FragCoord.x)].xyz;float d=scene(p);
 uint bits=floatBitsToUint(d);
 drawn=vec4(float(bits>>24u&255u),float(bits>>16u&255u),float(bits>>8u&255u),float(solid))/255.;}
 `;
