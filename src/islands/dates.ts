@@ -13,3 +13,6 @@ export const momentText = (at: string, offsetMin: string): string => {
   const local = new Date(Date.parse(at) + Number(offsetMin) * 60_000);
   return new Intl.DateTimeFormat("en-GB", { timeZone: "UTC", day: "numeric", month: "short", hour: "2-digit", minute: "2-digit" }).format(local);
 };
+
+/** A calendar day with its year, as it stands on a paper that is kept: "27 November 2026". */
+export const fullDayText = (day: number): string => shown(day, { day: "numeric", month: "long", year: "numeric" });

@@ -1,0 +1,59 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type { CarryPlan } from "../../src/engine/record/carry-code.ts";
+import { learnerState } from "../../src/engine/record/learner-state.ts";
+import { readStudyCode, STUDY_LEVELS, studyCode, type StudyFacts, studyFacts } from "../../src/engine/record/study-code.ts";
+import { chainOf, eventsOf, FIRST_DAY } from "../support/events.ts";
+import { howMany } from "../support/how-many.ts";
+
+const SEED = 20261130;
+const MODULES = Array.from({ length: 15 }, (_, index) => `M${String(index + 1).padStart(2, "0")}`);
+const PLAN: CarryPlan = { edition: 3, modules: MODULES, safety: [] };
+const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+
+const facts: fc.Arbitrary<StudyFacts> = fc.record({
+  day: fc.integer({ min: 20_454, max: 20_454 + 8191 }),
+  modules: fc.array(fc.constantFrom(...STUDY_LEVELS), { minLength: 15, maxLength: 15 }).map((levels) => Object.fromEntries(MODULES.map((module, at) => [module, levels[at] ?? "open"]))),
+  stops: fc.nat(31), answers: fc.nat(8191), answerDays: fc.nat(511),
+});
+
+describe("the code of a certificate of study", () => {
+  it(`reads back as what the paper says, in four groups of five signs (seed ${SEED})`, () => {
+    fc.assert(fc.property(facts, fc.string(), (said, name) => {
+      const code = studyCode(said, name, PLAN);
+      expect(code).toMatch(/^([0-9A-Z]{5}-){3}[0-9A-Z]{5}$/);
+      const read = readStudyCode(code.toLowerCase(), [PLAN]);
+      if ("fault" in read) throw new Error(read.fault);
+      expect([read.facts, read.edition, read.hasName(name)]).toEqual([said, 3, true]);
+    }), { seed: SEED, numRuns: howMany(500, 50) });
+  });
+
+  it("is refused with any one wrong sign, and as a code of another kind", () => {
+    const code = studyCode({ day: FIRST_DAY, modules: {}, stops: 0, answers: 12, answerDays: 3 }, "A", PLAN).replaceAll("-", "");
+    const wrong = [...code].flatMap((own, at) => [...SIGNS].filter((sign) => sign !== own).map((sign) => code.slice(0, at) + sign + code.slice(at + 1)));
+    expect(wrong.filter((typed) => !("fault" in readStudyCode(typed, [PLAN])))).toEqual([]);
+    for (const [typed, fault] of [["", "empty"], ["12#", "foreign-sign"], ["0".repeat(300), "length"]] as const) expect(readStudyCode(typed, [PLAN])).toEqual({ fault });
+    expect(readStudyCode(code, [])).toEqual({ fault: "unknown-edition" });
+  });
+
+  it("tells a changed name, and takes capitals and spaces for the same", () => {
+    const read = readStudyCode(studyCode({ day: FIRST_DAY, modules: {}, stops: 0, answers: 12, answerDays: 3 }, "Ida  Sorrel", PLAN), [PLAN]);
+    if ("fault" in read) throw new Error(read.fault);
+    expect([read.hasName("ida sorrel "), read.hasName("Ida Sorrell"), read.hasName("")]).toEqual([true, false, false]);
+  });
+
+  it("never throws for what is typed", () => {
+    fc.assert(fc.property(fc.string(), (typed) => { readStudyCode(typed, [PLAN]); }), { seed: SEED, numRuns: howMany(2000, 200) });
+  });
+
+  // The rule of levels that the page "Where you stand" prints: three draws right, two days apart, is Steady.
+  it("counts a module only where every objective is at least Worked, and none where an unsafe answer is open", () => {
+    const objectives = [{ id: "m01-a", module: "M01", families: ["a"] }, { id: "m02-a", module: "M02", families: ["b"] }, { id: "m02-b", module: "M02", families: ["c"] }, { id: "m03-a", module: "M03", families: ["d"] }, { id: "m04-a", module: "M04", families: ["e"] }];
+    const pasts = [["a", "0+ 0+ 3+"], ["b", "0+ 1+"], ["c", "0+ 1+"], ["d", "0+ 0+ 3+ 4!"], ["e", "0+ 0?"]] as const;
+    const lines = chainOf(pasts.flatMap(([family, past]) => eventsOf(past, family).map((event) => ({ ...event, id: `${family}${event.id}` }))).sort((one, other) => one.at.localeCompare(other.at)));
+    const todayDay = FIRST_DAY + 4;
+    const said = studyFacts(learnerState(lines, { objectives, todayDay }), lines, { plan: PLAN, todayDay });
+    expect([said.modules["M01"], said.modules["M02"], said.modules["M03"], said.modules["M04"], said.modules["M05"]]).toEqual(["steady", "worked", "open", "open", "open"]);
+    expect([said.stops, said.answers, said.answerDays]).toEqual([1, 12, 4]);
+  });
+});
