@@ -6,20 +6,13 @@ import { SITE } from "../facts/site.ts";
 import { filled } from "../facts/words.ts";
 import { CarryBox } from "./CarryBox.tsx";
 import { askToStay, bringLines, eraseRecord, keepOnDevice, type KeptRecord } from "./store/record.ts";
+import { saveFile } from "./save-file.ts";
 import { siteHref } from "./site-href.ts";
 
 const words = recordWordsOf("en").box;
 const MOST_BYTES = 20_000_000;
 
 const countText = (count: number): string => (count === 1 ? words.one : filled(words.many, { count: String(count) }));
-
-/** Hands the text to the browser as a file; nothing is sent. */
-const saveFile = (text: string, name: string): void => {
-  const address = URL.createObjectURL(new Blob([text], { type: "text/plain" }));
-  const link = Object.assign(document.createElement("a"), { href: address, download: name });
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 60_000);
-};
 
 /** Reads a chosen file into the record and says what came of it. */
 const bringFile = async (file: File): Promise<string> => {

@@ -9,7 +9,7 @@ import { verdictText } from "./verdict-text.ts";
 const words = recordWordsOf("en").sheet;
 
 /** What the learner said, in the words of the question. */
-const saidIn = (item: Item, graded: Graded | undefined): string => {
+export const saidIn = (item: Item, graded: Graded | undefined): string => {
   if (graded === undefined) return "";
   if ("says" in graded.response && item.kind === "sum") return item.says[graded.response.says];
   return graded.explanation.compare.map(({ yours, answer }) => yours ?? answer).join("; ");

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from "react";
+import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import { learnerState, type ObjectiveStanding } from "../engine/record/learner-state.ts";
 import { leftAfterEntry } from "../engine/record/order.ts";
 import type { Sheet } from "../engine/record/sheet-number.ts";
@@ -25,7 +25,10 @@ interface ResultProps {
   readonly sheet: Sheet;
   readonly state: SheetState;
   readonly modules: readonly CourseModule[];
-  readonly onAnother: () => void;
+  /** What can be done next. */
+  readonly next: ReactNode;
+  /** What a teaching list says of the sheet. */
+  readonly children?: ReactNode;
 }
 
 const headline = (state: SheetState): string => {
@@ -97,7 +100,7 @@ const EntryKnown = ({ state, modules }: { readonly state: SheetState; readonly m
 };
 
 /** What came of a sheet: unsafe first, then levels and dates, then every question. No mark is given. */
-export const SheetResult = ({ sheet, state, modules, onAnother }: ResultProps) => {
+export const SheetResult = ({ sheet, state, modules, next, children }: ResultProps) => {
   const record = useRecord();
   const heading = useRef<HTMLHeadingElement>(null);
   const todayDay = today();
@@ -115,6 +118,7 @@ export const SheetResult = ({ sheet, state, modules, onAnother }: ResultProps) =
       <h2 tabIndex={-1} ref={heading} className="headline">{headline(state)}</h2>
       <Strip state={state} />
       <Unsafe state={state} />
+      {children}
       <p className="note">{words.noMark}</p>
       {sheet.kind === "entry" ? <EntryKnown state={state} modules={modules} /> : null}
       <h3>{words.moved}</h3>
@@ -124,7 +128,7 @@ export const SheetResult = ({ sheet, state, modules, onAnother }: ResultProps) =
       <h3>{words.all}</h3>
       <ResultTable state={state} />
       <div className="cautions-row">{["C12", ...cautions].map((id) => <p className="caution" key={id} data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}</div>
-      <div className="btns no-print"><button type="button" className="main" onClick={onAnother}>{words.another}</button><a className="btn" href={siteHref("/stand/")}>{words.standLink}</a><button type="button" className="quiet" onClick={() => window.print()}>{recordWordsOf("en").stand.print}</button></div>
+      <div className="btns no-print">{next}<a className="btn" href={siteHref("/stand/")}>{words.standLink}</a><button type="button" className="quiet" onClick={() => window.print()}>{recordWordsOf("en").stand.print}</button></div>
     </>
   );
 };

@@ -18,7 +18,7 @@ interface RunProps {
 }
 
 /** Seeds of questions that a worked example goes in front of: the first of each objective that was never met. */
-const useNew = ({ items, linesBefore }: SheetState, modules: readonly CourseModule[]): ReadonlySet<string> =>
+export const useNew = ({ items, linesBefore }: SheetState, modules: readonly CourseModule[]): ReadonlySet<string> =>
   useMemo(() => {
     const state = learnerState(linesBefore, { ...courseView(modules), todayDay: today() });
     const unseen = new Set(state.objectives.filter(({ level }) => level === "unseen").map(({ objective }) => objective));
@@ -42,7 +42,7 @@ export const SheetRun = ({ sheet, modules, onAnother }: RunProps) => {
         <div><dt>{words.kind}</dt><dd>{words.kinds[sheet.kind]}</dd></div>
       </dl>
       {phase === "ready" ? null : <p role="status">{words[phase]}</p>}
-      {phase === "ready" && isDone ? <SheetResult sheet={sheet} state={state} modules={modules} onAnother={onAnother} /> : null}
+      {phase === "ready" && isDone ? <SheetResult sheet={sheet} state={state} modules={modules} next={<button type="button" className="main" onClick={onAnother}>{words.another}</button>} /> : null}
       {phase === "ready" && !isDone ? (
         <div className="sheet-grid">
           <h2 className="vh">{state.items[state.at]?.title}</h2>

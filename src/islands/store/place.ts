@@ -56,3 +56,23 @@ export const forget = (place: string): void => {
     // Nothing was kept.
   }
 };
+
+/** A short text that this visit set down at a place, such as a learner code; empty where there is none. */
+export const recallText = (place: string): string => {
+  try {
+    const text = storage()?.getItem(PREFIX + place) ?? "";
+    return text.length > MOST_TEXT ? "" : text;
+  } catch {
+    return "";
+  }
+};
+
+/** Sets a short text down for this visit; an empty one takes it away. */
+export const rememberText = (place: string, text: string): void => {
+  try {
+    if (text === "") storage()?.removeItem(PREFIX + place);
+    else storage()?.setItem(PREFIX + place, text);
+  } catch {
+    // It stays on the page; only coming back to it is lost.
+  }
+};

@@ -1,0 +1,51 @@
+import { useEffect, useState } from "react";
+import { listId, type TeachingList } from "../../engine/record/list-form.ts";
+import type { CourseModule } from "../course.ts";
+import { readRecord } from "../store/record.ts";
+import { HandInPage } from "./HandInPage.tsx";
+import { ListFirst } from "./ListFirst.tsx";
+import { ListOpener } from "./ListOpener.tsx";
+import type { Titles } from "./list-text.ts";
+import { ListWork } from "./ListWork.tsx";
+import { attemptsBegun, type Learner, recallLearner, rememberLearner } from "./sitting.ts";
+import { useList } from "./use-list.ts";
+
+interface OpenProps {
+  readonly list: TeachingList;
+  readonly modules: readonly CourseModule[];
+  readonly titles: Titles;
+}
+
+interface Where {
+  readonly learner: Learner;
+  readonly attempt: number;
+  readonly isHandingIn: boolean;
+}
+
+/** The attempt that somebody is at: the last one begun, or the first. */
+const attemptAt = async (list: TeachingList, learner: Learner): Promise<Where> => {
+  const { reading } = await readRecord();
+  return { learner, attempt: attemptsBegun(list, learner, reading.lines).at(-1) ?? 1, isHandingIn: false };
+};
+
+const OpenList = ({ list, modules, titles }: OpenProps) => {
+  const [where, setWhere] = useState<Where | null>(null);
+  const enter = async (learner: Learner): Promise<void> => {
+    rememberLearner(list, learner);
+    setWhere(await attemptAt(list, learner));
+  };
+  useEffect(() => {
+    const known = recallLearner(list);
+    if (known !== null) attemptAt(list, known).then(setWhere, () => undefined);
+  }, [list]);
+  if (where === null) return <ListFirst list={list} titles={titles} begun={0} onBegin={(learner) => void enter(learner)} />;
+  if (where.isHandingIn) return <HandInPage list={list} learner={where.learner} onBack={() => setWhere({ ...where, isHandingIn: false })} />;
+  return <ListWork key={where.attempt} list={list} learner={where.learner} attempt={where.attempt} modules={modules} onHandIn={() => setWhere({ ...where, isHandingIn: true })} onNext={() => setWhere({ ...where, attempt: where.attempt + 1 })} />;
+};
+
+/** The learner's side of a teaching list: opened by link or code, first screen, work, hand-in. */
+export const ListDesk = ({ modules, titles }: Omit<OpenProps, "list">) => {
+  const { opened, open } = useList();
+  if (opened !== null && "list" in opened) return <OpenList key={listId(opened.list)} list={opened.list} modules={modules} titles={titles} />;
+  return <ListOpener said={opened?.said ?? ""} onOpen={open} hasWays />;
+};
