@@ -6,6 +6,7 @@ import { axialFigure } from "../figures/axial-figure.ts";
 import { axialModelOf, type AxialSetting, NEEDLE_RADIUS_MM } from "../figures/axial-setting.ts";
 import { lineFigure } from "../figures/line-figure.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
+import { benchScope } from "./bench/scope.ts";
 
 /** Times the work of a page and of the laws: medians of several rounds, on this machine, with nothing else asked of it. */
 
@@ -31,24 +32,35 @@ const perSecond = (work: (turn: number) => unknown): number => {
 
 const shown = (name: string, rate: number): void => console.log(`${name.padEnd(44)} ${Math.round(rate).toLocaleString("en-GB").padStart(12)} a second`);
 
-const sums = sumRates();
-shown("all sums: draw", sums.draw);
-shown("all sums: grade a right answer", sums.right);
-shown("all sums: grade a wrong answer", sums.wrong);
-for (const { id, code } of families) {
-  shown(`draw ${code} ${id}`, perSecond((seed) => draw(id, seed)));
-  const items = Array.from({ length: 200 }, (_, seed) => ({ item: draw(id, seed), right: answerTo(draw(id, seed)) }));
-  shown(`grade ${code} ${id}`, perSecond((turn) => {
-    const one = items[turn % items.length];
-    return one && grade(one.item, one.right);
-  }));
-  shown(`slips ${code} ${id}`, perSecond((turn) => slipsOf((items[turn % items.length] ?? items[0])?.item ?? draw(id, 0))));
+const benchBank = (): void => {
+  const sums = sumRates();
+  shown("all sums: draw", sums.draw);
+  shown("all sums: grade a right answer", sums.right);
+  shown("all sums: grade a wrong answer", sums.wrong);
+  for (const { id, code } of families) {
+    shown(`draw ${code} ${id}`, perSecond((seed) => draw(id, seed)));
+    const items = Array.from({ length: 200 }, (_, seed) => ({ item: draw(id, seed), right: answerTo(draw(id, seed)) }));
+    shown(`grade ${code} ${id}`, perSecond((turn) => {
+      const one = items[turn % items.length];
+      return one && grade(one.item, one.right);
+    }));
+    shown(`slips ${code} ${id}`, perSecond((turn) => slipsOf((items[turn % items.length] ?? items[0])?.item ?? draw(id, 0))));
+  }
+};
+
+const benchFigures = (): void => {
+  shown("clearance of a needle to a disc", perSecond((turn) => clearanceMm({ entry: { xMm: 0, yMm: 0 }, tip: { xMm: 40, yMm: turn % 17 }, centre: { xMm: 30, yMm: 9 }, radiusMm: 2, needleRadiusMm: 0.5 })));
+  const line = lineOfItem(draw("greatest-depth", 1), true, [9.5]);
+  if (line) shown("line figure, both widths, with its words", perSecond(() => lineFigure(line)));
+  const needle: AxialSetting = { band: "8-10", side: "right", portal: "AL", bearingDeg: -6, entryToJunctionMm: 4, depthMm: 9, marginMm: 3, capsuleMm: 4 };
+  shown("needle figure, both widths, with its words", perSecond((turn) => axialFigure(axialModelOf({ ...needle, bearingDeg: (turn % 60) - 15 }, { isOwn: true, showsAngles: true }))));
+  shown("needle figure of a question, without angles", perSecond((turn) => axialFigure(axialModelOf({ ...needle, bearingDeg: (turn % 60) - 15 }, { isOwn: true, showsAngles: false }))));
+  const { knee } = axialModelOf(needle, { isOwn: false, showsAngles: false });
+  shown("angles that stay clear", perSecond((turn) => clearAngles({ ...needle, knee, needleRadiusMm: NEEDLE_RADIUS_MM, marginMm: (turn % 9) / 2 })));
+};
+
+if (process.argv.includes("scope")) await benchScope();
+else {
+  benchBank();
+  benchFigures();
 }
-shown("clearance of a needle to a disc", perSecond((turn) => clearanceMm({ entry: { xMm: 0, yMm: 0 }, tip: { xMm: 40, yMm: turn % 17 }, centre: { xMm: 30, yMm: 9 }, radiusMm: 2, needleRadiusMm: 0.5 })));
-const line = lineOfItem(draw("greatest-depth", 1), true, [9.5]);
-if (line) shown("line figure, both widths, with its words", perSecond(() => lineFigure(line)));
-const needle: AxialSetting = { band: "8-10", side: "right", portal: "AL", bearingDeg: -6, entryToJunctionMm: 4, depthMm: 9, marginMm: 3, capsuleMm: 4 };
-shown("needle figure, both widths, with its words", perSecond((turn) => axialFigure(axialModelOf({ ...needle, bearingDeg: (turn % 60) - 15 }, { isOwn: true, showsAngles: true }))));
-shown("needle figure of a question, without angles", perSecond((turn) => axialFigure(axialModelOf({ ...needle, bearingDeg: (turn % 60) - 15 }, { isOwn: true, showsAngles: false }))));
-const { knee } = axialModelOf(needle, { isOwn: false, showsAngles: false });
-shown("angles that stay clear", perSecond((turn) => clearAngles({ ...needle, knee, needleRadiusMm: NEEDLE_RADIUS_MM, marginMm: (turn % 9) / 2 })));

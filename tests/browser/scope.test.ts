@@ -5,60 +5,13 @@ import { PICTURE_SHADER, PROBE_SHADER, VERTEX_SHADER } from "../../src/figures/s
 import { scopeModelOf, type ScopeSetting, settingAt } from "../../src/figures/scope-setting.ts";
 import { uniformsOf } from "../../src/figures/scope-uniforms.ts";
 import { STATIONS, type StationId } from "../../src/engine/knee/scope/stations.ts";
+import { type Drawn, drawnIn, numbersOf } from "../../src/tools/bench/shader-page.ts";
 import { launchBrowser, NO_BROWSER } from "../../src/tools/find-browser.ts";
 import { siteForTests } from "./open.ts";
 
 const SIZE_PX = 96;
 const POINTS = 64;
 const SLOW_MS = 120_000;
-
-interface Drawn {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly fragment: string;
-  readonly numbers: Readonly<Record<string, readonly number[]>>;
-}
-
-/** Runs in the page: keeps one program a shader, draws, and gives the pixels from the bottom row up. */
-const pixelsIn = ({ widthPx, heightPx, fragment, numbers, vertex }: Drawn & { readonly vertex: string }): readonly number[] => {
-  const canvas = document.querySelector("canvas") ?? document.body.appendChild(document.createElement("canvas"));
-  const gl = canvas.getContext("webgl2", { preserveDrawingBuffer: true });
-  if (gl === null) throw new Error("no WebGL 2");
-  const kept = (canvas as unknown as { programs?: Map<string, WebGLProgram> });
-  kept.programs ??= new Map();
-  let program = kept.programs.get(fragment);
-  if (program === undefined) {
-    program = gl.createProgram();
-    for (const [kind, text] of [[gl.VERTEX_SHADER, vertex], [gl.FRAGMENT_SHADER, fragment]] as const) {
-      const shader = gl.createShader(kind);
-      if (shader === null) throw new Error("no shader");
-      gl.shaderSource(shader, text);
-      gl.compileShader(shader);
-      if (!gl.getShaderParameter(shader, gl.COMPILE_STATUS)) throw new Error(gl.getShaderInfoLog(shader) ?? "shader");
-      gl.attachShader(program, shader);
-    }
-    gl.linkProgram(program);
-    if (!gl.getProgramParameter(program, gl.LINK_STATUS)) throw new Error(gl.getProgramInfoLog(program) ?? "program");
-    kept.programs.set(fragment, program);
-  }
-  canvas.width = widthPx;
-  canvas.height = heightPx;
-  gl.viewport(0, 0, widthPx, heightPx);
-  gl["useProgram"](program);
-  for (const [name, list] of Object.entries(numbers)) {
-    const at = gl.getUniformLocation(program, name);
-    if (name === "view") gl.uniformMatrix3fv(at, false, list);
-    else if (name === "F" || name === "G" || name === "points") gl.uniform4fv(at, list);
-    else if (name === "zero") gl.uniform1i(at, 0);
-    else if (list.length === 3) gl.uniform3fv(at, list);
-    else if (list.length === 2) gl.uniform2fv(at, list);
-    else gl.uniform1fv(at, list);
-  }
-  gl.drawArrays(gl.TRIANGLES, 0, 3);
-  const pixels = new Uint8Array(4 * widthPx * heightPx);
-  gl.readPixels(0, 0, widthPx, heightPx, gl.RGBA, gl.UNSIGNED_BYTE, pixels);
-  return [...pixels];
-};
 
 const held: { browser?: Browser; page?: Page } = {};
 beforeAll(async () => {
@@ -69,9 +22,9 @@ beforeAll(async () => {
 }, SLOW_MS);
 afterAll(async () => { await held.browser?.close(); });
 
-const drawn = async (one: Drawn): Promise<readonly number[]> => {
+const drawn = async (one: Omit<Drawn, "vertex">): Promise<readonly number[]> => {
   if (held.page === undefined) throw new Error("the browser is not open yet");
-  return held.page.evaluate(pixelsIn, { ...one, vertex: VERTEX_SHADER });
+  return (await held.page.evaluate(drawnIn, { ...one, vertex: VERTEX_SHADER })).pixels;
 };
 
 type Colour = readonly [number, number, number, number];
@@ -79,7 +32,7 @@ type Colour = readonly [number, number, number, number];
 /** A picture of a station: a function that gives the colour at a place, −1 to 1, right and up. */
 const pictureOf = async (station: StationId, setting: Partial<ScopeSetting> = {}) => {
   const uniforms = uniformsOf(scopeModelOf(settingAt(station, setting)));
-  const numbers = { F: [...uniforms.F], G: [...uniforms.G], tip: uniforms.tip, view: uniforms.view, halfField: [uniforms.halfField], light: [uniforms.light], ticks: [uniforms.ticks], mirror: [uniforms.mirror], zero: [0], size: [SIZE_PX, SIZE_PX], corner: [0, 0] };
+  const numbers = numbersOf(uniforms, SIZE_PX);
   const pixels = await drawn({ widthPx: SIZE_PX, heightPx: SIZE_PX, fragment: PICTURE_SHADER, numbers });
   const pixel = (column: number, row: number): Colour => [0, 1, 2, 3].map((part) => pixels[4 * (row * SIZE_PX + column) + part] ?? 0) as unknown as Colour;
   return { pixels, pixel, at: (u: number, v: number): Colour => pixel(Math.round(((u + 1) * SIZE_PX) / 2 - 0.5), Math.round(((v + 1) * SIZE_PX) / 2 - 0.5)) };
