@@ -1,8 +1,6 @@
 import type { AstroIntegration } from "astro";
-import { edgesOf, type GraphData } from "../facts/graph.ts";
 import type { TopicData } from "../facts/reader.ts";
 
-const GRAPH_FILE = /\/content\/graphs\/[^/]+\.json$/;
 const LEDGER_FILE = /\/content\/ledger\/[^/]+\.json$/;
 
 /** A ledger file without its prose: all that `pinnedIn` reads, and nothing else. Pages are built from the whole file; a browser only computes with it. */
@@ -20,15 +18,9 @@ export const slimLedger = (text: string): string => {
   });
 };
 
-/** A step graph without its reasons: a browser grades by the edges alone. */
-export const slimGraph = (text: string): string => JSON.stringify({ edges: edgesOf(JSON.parse(text) as GraphData) });
+const slimmed = (code: string, id: string): string | null => (LEDGER_FILE.test(id) ? slimLedger(code) : null);
 
-const slimmed = (code: string, id: string): string | null => {
-  if (LEDGER_FILE.test(id)) return slimLedger(code);
-  return GRAPH_FILE.test(id) ? slimGraph(code) : null;
-};
-
-/** Sends the numbers of the ledger and the edges of the graphs to browsers without the prose around them, which weighs several times as much. */
+/** Sends the numbers of the ledger to browsers without the prose around them, which weighs several times as much. */
 export const slimLedgerForBrowsers = (): AstroIntegration => ({
   name: "slim-ledger",
   hooks: {

@@ -16,4 +16,4 @@ export interface GraphData {
 
 /** The edges of a graph as a family reads them, in the order of the file. */
 export const edgesOf = ({ edges }: GraphData): readonly EdgeSpec[] =>
-  edges.map(({ before, after, critical }) => (critical === true ? { before, after, critical } : { before, after }));
+  edges.map(({ before, after, reason, whose, critical }) => ({ before, after, reason, whose, ...(critical === true ? { critical } : {}) }));

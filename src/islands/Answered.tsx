@@ -5,6 +5,7 @@ import { filled, type Words } from "../facts/words.ts";
 import { type LinePlaces, placesOn } from "../figures/line-model.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
 import type { Own } from "../figures/pictures/picture.ts";
+import { BrokenRules } from "./BrokenRules.tsx";
 import { Compare, Shortfall } from "./Compare.tsx";
 import { Glyph } from "./Glyph.tsx";
 import type { Graded } from "./grading.ts";
@@ -40,14 +41,28 @@ const usePlaces = (item: Item): LinePlaces | null =>
     return model ? placesOn(model) : null;
   }, [item]);
 
+/** Kinds whose parts are right or wrong one by one, so that their number says something. */
+const COUNTED: ReadonlySet<string> = new Set(["sum", "name", "count", "mark", "chain"]);
+
+/** How many parts of a wrong answer were right; nothing where that would not be a whole number of parts. */
+const partlyText = (item: Item, { verdict, explanation }: Graded, words: Words): string | null => {
+  const of = explanation.compare.length;
+  const right = Math.round(verdict.score * of * 1000) / 1000;
+  if (!COUNTED.has(item.kind) || verdict.verdict === "right" || right === 0 || !Number.isInteger(right)) return null;
+  return filled(words.parts.partly, { right: String(right), of: String(of) });
+};
+
 /** The page after an answer: shape and verdict first, then numbers, slip, figure, three panels, the question again. */
 export const Answered = ({ item, graded, words, headingRef }: AnsweredProps) => {
   const { verdict, explanation } = graded;
   const places = usePlaces(item);
   const picture = usePicture(item, useOwn(graded));
+  const partly = partlyText(item, graded, words);
   return (
     <>
       <h3 className={`verdict ${TONES[verdict.verdict] ?? "near"}`} tabIndex={-1} ref={headingRef}><Glyph id={`v-${verdict.verdict}`} />{headingFor(item, graded, words)}</h3>
+      {partly === null ? null : <p className="partly">{partly}</p>}
+      <BrokenRules broken={explanation.broken} words={words} />
       <Compare item={item} graded={graded} words={words} />
       {places?.isEmpty ? <Shortfall places={places} words={words} /> : null}
       {explanation.slipName === undefined ? null : <p className="slipname"><b>{filled(words.card.slip, { name: explanation.slipName })}</b></p>}

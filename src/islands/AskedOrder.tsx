@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useRef, useState } from "react";
+import { flushSync } from "react-dom";
 import type { OrderItem } from "../engine/question/item.ts";
 import { filled } from "../facts/words.ts";
 import type { AskedPart } from "./asked-part.ts";
@@ -21,9 +22,12 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
 
   const move = (from: number, to: number): void => {
     if (to < 0 || to >= cards.length || to === from) return;
-    setCards(moved(cards, from, to));
-    setSaid(filled(words.parts.moved, { card: textOf(cards[from] ?? ""), at: String(to + 1) }));
-    requestAnimationFrame(() => list.current?.querySelectorAll<HTMLElement>("li")[to]?.querySelector<HTMLElement>("button:not(:disabled)")?.focus());
+    // The focus follows the card at once: a frame later it would be taken from whatever the next key had reached.
+    flushSync(() => {
+      setCards(moved(cards, from, to));
+      setSaid(filled(words.parts.moved, { card: textOf(cards[from] ?? ""), at: String(to + 1) }));
+    });
+    list.current?.querySelectorAll<HTMLElement>("li")[to]?.querySelector<HTMLElement>("button:not(:disabled)")?.focus();
   };
   const onKeyDown = (event: KeyboardEvent, at: number): void => {
     const steps: Readonly<Record<string, number>> = { ArrowUp: at - 1, ArrowDown: at + 1 };

@@ -53,7 +53,7 @@ export const QuestionCard = ({ item: first, place, count, cites, children, mapPa
   const { item, graded, problems, isOffline, round, kept, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
   const words = wordsOf(item.language);
   return (
-    <div ref={cardRef} tabIndex={-1} className="card">
+    <div ref={cardRef} tabIndex={-1} className="question-card">
       <p className="kind">
         <span>{item.kind === "sum" && item.asks.length > 1 ? words.kinds.sumTwo : words.kinds[item.kind]}</span>
         {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}

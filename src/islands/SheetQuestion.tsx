@@ -51,7 +51,7 @@ const Question = ({ state, item, done }: QuestionProps) => {
   const { heading, box } = useFocusOn(done, at);
   const source = item.sources[0];
   return (
-    <div ref={box} tabIndex={-1} className="card ask">
+    <div ref={box} tabIndex={-1} className="question-card ask">
       <p className="kind"><span>{filled(words.counting, { at: String(at + 1), of: String(items.length) })}</span><span>{card.kinds[item.kind]}</span></p>
       {done ? <Answered item={item} graded={done} words={card} headingRef={heading} /> : <Asked key={item.seed} item={item} words={card} problems={problems} trouble={isOffline ? card.card.offline : ""} onAnswer={(response) => void answer(response)} />}
       <Next state={state} item={item} done={done} />

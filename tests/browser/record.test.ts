@@ -103,12 +103,12 @@ const workThrough = async (page: Page): Promise<void> => {
       await example.press("Enter");
       continue;
     }
-    const boxes = await page.locator(".card input[type=text]").all();
-    const isAnswered = (await page.locator(".card .verdict").count()) > 0;
+    const boxes = await page.locator(".question-card input[type=text]").all();
+    const isAnswered = (await page.locator(".question-card .verdict").count()) > 0;
     if (boxes.length > 0 && !isAnswered) {
       for (const box of boxes) await box.fill("3");
-      await page.locator(".card button.main").first().press("Enter");
-      await page.locator(".card .verdict, .card .problem").first().waitFor();
+      await page.locator(".question-card button.main").first().press("Enter");
+      await page.locator(".question-card .verdict, .question-card .problem").first().waitFor();
     }
     await page.getByRole("button", { name: /^(Next question|See the result|Leave for later|Finish here|To the question)/ }).first().press("Enter");
   }

@@ -1,5 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { drawItem } from "../../src/engine/question/draw.ts";
+import type { OrderItem } from "../../src/engine/question/item.ts";
 import { orderRules } from "../../src/engine/question/kinds/order.ts";
 import type { EdgeSpec, OrderFamily } from "../../src/engine/question/family.ts";
 import type { Draw } from "../../src/engine/question/family-head.ts";
@@ -86,6 +88,20 @@ describe("an order is graded as by hand", () => {
       { seed: SEED, numRuns: GRAPHS },
     );
     expect([...seen].sort()).toEqual(["right", "safe-side", "unsafe-side"]);
+  });
+
+  it("lists every broken rule with its reason, those that can hurt first, and none for a legal order", () => {
+    const edges: readonly EdgeSpec[] = [{ before: "a", after: "b", reason: "Because of a.", whose: "author" }, { before: "b", after: "c", critical: true }, { before: "a", after: "c" }];
+    const family = familyOf({ cards: ["a", "b", "c"], edges, unsafe: true });
+    const item = drawItem({ ...family, draw: (chance) => { chance.below(2); return drawOf({ cards: ["c", "b", "a"] }); }, slips: [{ id: "one", breaks: ["a", "b"] }, { id: "two", breaks: ["b", "c"] }], words: { en: { ...family.words.en, stems: [() => []], cards: { a: "A", b: "B", c: "C" } } } }, { seed: 1 }) as OrderItem;
+    const brokenBy = (...cards: readonly string[]) => orderRules.broken?.(family, item, { kind: "order", cards }) ?? [];
+    expect(brokenBy("a", "b", "c")).toEqual([]);
+    expect(brokenBy("c", "b", "a")).toEqual([
+      { first: "B", later: "C", isCritical: true },
+      { first: "A", later: "B", isCritical: false, reason: "Because of a.", whose: "author" },
+      { first: "A", later: "C", isCritical: false },
+    ]);
+    expect(orderRules.broken?.(family, item, { kind: "sum", text: "1" })).toEqual([]);
   });
 
   it("takes no order that leaves a card out, names one twice or brings a stranger", () => {

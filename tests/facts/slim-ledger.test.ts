@@ -1,7 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { slimGraph, slimLedger } from "../../src/build/slim-ledger.ts";
-import { edgesOf, type GraphData } from "../../src/facts/graph.ts";
+import { slimLedger } from "../../src/build/slim-ledger.ts";
 import { pinnedIn, type TopicData } from "../../src/facts/reader.ts";
 
 const folder = new URL("../../content/ledger/", import.meta.url);
@@ -20,14 +19,5 @@ describe("the ledger that a browser is sent", () => {
     const [whole, slim] = [files.map(read).join(""), files.map((name) => slimLedger(read(name))).join("")];
     expect(slim).not.toContain("definition");
     expect(slim.length).toBeLessThan(whole.length / 2);
-  });
-});
-
-describe("the graphs that a browser is sent", () => {
-  const graphs = new URL("../../content/graphs/", import.meta.url);
-  it.each(readdirSync(graphs))("keep every edge of %s and no reason", (name) => {
-    const text = readFileSync(new URL(name, graphs), "utf8");
-    expect(edgesOf(JSON.parse(slimGraph(text)) as GraphData)).toEqual(edgesOf(JSON.parse(text) as GraphData));
-    expect(slimGraph(text)).not.toContain("reason");
   });
 });

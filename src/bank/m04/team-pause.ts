@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { teamPauseEdges } from "../../facts/graph-team-pause.ts";
 import { CHILDREN, HOSPITALS, SIDES } from "../m01/common.ts";
 
 const ALWAYS = ["allergy", "consent", "marked", "read-aloud", "antibiotic", "skin", "final-count"] as const;
@@ -18,23 +19,7 @@ export const teamPause: OrderFamily = {
   sources: [],
   cautions: ["C2"],
   givens: [],
-  edges: [
-    { before: "name-asked", after: "read-aloud" },
-    { before: "consent", after: "marked" },
-    { before: "marked", after: "read-aloud", critical: true },
-    { before: "consent", after: "read-aloud", critical: true },
-    { before: "consent", after: "skin", critical: true },
-    { before: "read-aloud", after: "skin", critical: true },
-    { before: "allergy", after: "read-aloud" },
-    { before: "allergy", after: "antibiotic", critical: true },
-    { before: "allergy", after: "skin" },
-    { before: "antibiotic", after: "skin" },
-    { before: "introduced", after: "skin" },
-    { before: "images", after: "skin" },
-    { before: "sterility", after: "skin" },
-    { before: "skin", after: "final-count" },
-    { before: "skin", after: "labelled" },
-  ],
+  edges: teamPauseEdges,
   draw: (chance) => {
     const more = chance.shuffled(MORE).slice(0, 1 + chance.below(MORE.length));
     return { givens: {}, about: { child: chance.pick(CHILDREN), side: chance.pick(SIDES), hospital: chance.pick(HOSPITALS) }, shown: chance.shuffled([...ALWAYS, ...more]) };

@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { beforeSkinEdges } from "../../facts/graph-before-skin.ts";
 import { AGES, CHILDREN, childOf, HOSPITALS, SIDES } from "./theatre-words.ts";
 
 /** 05h: from the table to the skin, in the order of a local sheet. */
@@ -15,20 +16,7 @@ export const beforeSkin: OrderFamily = {
   sources: [],
   cautions: ["C2", "C15"],
   givens: [],
-  edges: [
-    { before: "position", after: "pad" },
-    { before: "position", after: "cuff" },
-    { before: "pad", after: "drape" },
-    { before: "cuff", after: "alarm" },
-    { before: "cuff", after: "prep" },
-    { before: "alarm", after: "up" },
-    { before: "prep", after: "drape" },
-    { before: "drape", after: "pause" },
-    { before: "pause", after: "up" },
-    { before: "dose", after: "up" },
-    { before: "up", after: "cut" },
-    { before: "pause", after: "cut" },
-  ],
+  edges: beforeSkinEdges,
   draw: (chance) => {
     const left = chance.shuffled(["pad", "alarm", "dose"]).slice(0, 2);
     return {

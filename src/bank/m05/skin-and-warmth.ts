@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { skinAndWarmthEdges } from "../../facts/graph-skin-and-warmth.ts";
 import { CHILDREN, childOf, HOSPITALS } from "./theatre-words.ts";
 
 /** 05i: keeping skin and warmth of a small child, from padding to the last look. */
@@ -15,24 +16,7 @@ export const skinAndWarmth: OrderFamily = {
   sources: [],
   cautions: ["C2", "C15"],
   givens: [],
-  edges: [
-    { before: "pad", after: "prep", critical: true },
-    { before: "soft", after: "seal", critical: true },
-    { before: "soft", after: "prep", critical: true },
-    { before: "seal", after: "prep", critical: true },
-    { before: "cover", after: "prep" },
-    { before: "prep", after: "dry" },
-    { before: "dry", after: "run" },
-    { before: "prep", after: "run" },
-    { before: "first-temperature", after: "run", critical: true },
-    { before: "warm", after: "run", critical: true },
-    { before: "run", after: "next-temperature", critical: true },
-    { before: "run", after: "release" },
-    { before: "next-temperature", after: "release", critical: true },
-    { before: "release", after: "look" },
-    { before: "look", after: "leave", critical: true },
-    { before: "release", after: "leave" },
-  ],
+  edges: skinAndWarmthEdges,
   draw: (chance) => {
     const early = chance.shuffled(["pad", "soft", "cover", "dry"]).slice(0, 2);
     const warmth = chance.shuffled(["warm", "first-temperature", "next-temperature"]).slice(0, 2);

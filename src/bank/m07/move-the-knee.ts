@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { moveTheKneeEdges } from "../../facts/graph-move-the-knee.ts";
 import { jointPressure } from "../../facts/joint-pressure.ts";
 import { AGES, CHILDREN, childOf } from "./fluid-words.ts";
 
@@ -19,20 +20,7 @@ export const moveTheKnee: OrderFamily = {
   sources: [{ source: "rupture-1988", entry: BURST }],
   cautions: ["C9", "C15"],
   givens: [],
-  edges: [
-    { before: "say", after: "move", critical: true },
-    { before: "free", after: "move", critical: true },
-    { before: "lower", after: "fallen", critical: true },
-    { before: "lower", after: "move", critical: true },
-    { before: "open", after: "fallen", critical: true },
-    { before: "open", after: "move", critical: true },
-    { before: "fallen", after: "move", critical: true },
-    { before: "move", after: "close" },
-    { before: "move", after: "raise", critical: true },
-    { before: "close", after: "raise" },
-    { before: "raise", after: "feel" },
-    { before: "move", after: "feel" },
-  ],
+  edges: moveTheKneeEdges,
   draw: (chance) => {
     const extra = chance.shuffled(["say", "free", "close", "feel"]).slice(0, 2);
     const cards = ["lower", "open", "fallen", "move", "raise", ...extra];

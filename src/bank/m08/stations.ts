@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { stationsEdges } from "../../facts/graph-stations.ts";
 import { CHILDREN, HOSPITALS, SIDES } from "../m01/common.ts";
 
 const ALWAYS = ["pouch", "patella", "gutters", "medial", "notch", "lateral", "behind-lateral", "popliteus", "record", "instruments"] as const;
@@ -18,25 +19,7 @@ export const stations: OrderFamily = {
   sources: [],
   cautions: ["C2"],
   givens: [],
-  edges: [
-    { before: "pouch", after: "patella" },
-    { before: "patella", after: "trochlea" },
-    { before: "trochlea", after: "medial" },
-    { before: "patella", after: "gutters" },
-    { before: "gutters", after: "medial" },
-    { before: "patella", after: "medial" },
-    { before: "medial", after: "notch" },
-    { before: "notch", after: "lateral" },
-    { before: "notch", after: "behind-medial" },
-    { before: "lateral", after: "popliteus" },
-    { before: "lateral", after: "behind-lateral" },
-    { before: "behind-medial", after: "record" },
-    { before: "behind-lateral", after: "record" },
-    { before: "popliteus", after: "record" },
-    { before: "record", after: "instruments" },
-    { before: "behind-lateral", after: "instruments" },
-    { before: "behind-medial", after: "instruments" },
-  ],
+  edges: stationsEdges,
   draw: (chance) => {
     const more = chance.shuffled(MORE).slice(0, chance.below(MORE.length + 1));
     const without = chance.pick(["gutters", "popliteus", "none"]);

@@ -1,4 +1,5 @@
 import type { OrderFamily } from "../../engine/question/family.ts";
+import { oneStitchEdges } from "../../facts/graph-one-stitch.ts";
 import { CASE_ABOUT, caseOf } from "./stitch-words.ts";
 
 const ALL_INSIDE = ["measure", "set-stop", "check-stop", "enter", "first-anchor", "withdraw", "second-site", "second-anchor", "slack", "probe", "cut", "recount"] as const;
@@ -21,36 +22,7 @@ export const oneStitch: OrderFamily = {
   sources: [],
   cautions: ["C2", "C6"],
   givens: [],
-  edges: [
-    { before: "measure", after: "set-stop" },
-    { before: "set-stop", after: "check-stop" },
-    { before: "guard", after: "enter" },
-    { before: "check-stop", after: "enter", critical: true },
-    { before: "enter", after: "first-anchor" },
-    { before: "first-anchor", after: "withdraw", critical: true },
-    { before: "withdraw", after: "second-site" },
-    { before: "second-site", after: "second-anchor" },
-    { before: "first-anchor", after: "second-anchor", critical: true },
-    { before: "second-anchor", after: "slack" },
-    { before: "slack", after: "compare" },
-    { before: "slack", after: "probe" },
-    { before: "compare", after: "cut" },
-    { before: "probe", after: "cut", critical: true },
-    { before: "cut", after: "look" },
-    { before: "cut", after: "recount" },
-    { before: "look", after: "recount" },
-    { before: "incise", after: "retractor", critical: true },
-    { before: "retractor", after: "see", critical: true },
-    { before: "see", after: "first-needle", critical: true },
-    { before: "first-needle", after: "second-needle" },
-    { before: "second-needle", after: "retrieve" },
-    { before: "retrieve", after: "tie" },
-    { before: "flex", after: "tie" },
-    { before: "retrieve", after: "flex" },
-    { before: "tie", after: "test" },
-    { before: "test", after: "trim", critical: true },
-    { before: "trim", after: "needles-counted" },
-  ],
+  edges: oneStitchEdges,
   draw: (chance) => {
     const isAllInside = chance.happens(1, 2);
     const more = chance.shuffled(ALL_INSIDE_MORE).slice(0, chance.below(ALL_INSIDE_MORE.length + 1));

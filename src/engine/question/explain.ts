@@ -7,7 +7,7 @@ import type { Family, SumFamily } from "./family.ts";
 import { type Givens, type GivenSpec, isSays } from "./family-head.ts";
 import { inverseGiven } from "./inverse.ts";
 import type { Item } from "./item.ts";
-import type { Compared, SlipResponse } from "./kind-rules.ts";
+import type { BrokenEdge, Compared, SlipResponse } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
 import type { Response } from "./response.ts";
 import { sayOf } from "./say.ts";
@@ -35,6 +35,8 @@ export interface Explanation {
   readonly inverse: readonly string[];
   readonly working: readonly string[];
   readonly compare: readonly Compared[];
+  /** Of an order: the rules between steps that it broke; empty for all other kinds. */
+  readonly broken: readonly BrokenEdge[];
 }
 
 const signed = (change: number, places: number): string => {
@@ -100,6 +102,7 @@ export const explainItem = (family: Family, item: Item, { response, verdict }: {
     inverse: solved.length > 0 ? solved : (words.turns?.(say) ?? []),
     working: verdict.working,
     compare: rules.compare(family, item, { response, verdict }),
+    broken: rules.broken?.(family, item, response) ?? [],
   };
 };
 

@@ -55,6 +55,9 @@ export interface EdgeSpec {
   readonly before: string;
   readonly after: string;
   readonly critical?: true;
+  /** One sentence that says why, and whose rule it is; a learner who breaks the edge reads both. */
+  readonly reason?: string;
+  readonly whose?: string;
 }
 
 export interface OrderWords extends CommonWords {

@@ -33,6 +33,15 @@ export interface Compared {
   readonly accepted: string;
 }
 
+/** An edge that an order broke: which step should have come first, why, and whose rule that is. */
+export interface BrokenEdge {
+  readonly first: string;
+  readonly later: string;
+  readonly reason?: string;
+  readonly whose?: string;
+  readonly isCritical: boolean;
+}
+
 /** The own part of an item: all that its kind adds to the head. */
 export type OwnPart<I extends Item> = Omit<I, keyof ItemHead<Kind>>;
 
@@ -45,6 +54,8 @@ export interface KindRules<F extends Family, I extends Item> {
   readonly mark: (family: F, draw: Draw, response: Response) => Marked;
   readonly shown: (family: F, draw: Draw, say: Say) => OwnPart<I>;
   readonly compare: (family: F, item: I, asked: { readonly response: Response; readonly verdict: Verdict }) => readonly Compared[];
+  /** Rules between steps that the response broke, those that can hurt somebody first. */
+  readonly broken?: (family: F, item: I, response: Response) => readonly BrokenEdge[];
   /** True where the question as shown would already be its answer. */
   readonly isGivenAway?: (family: F, draw: Draw) => boolean;
 }

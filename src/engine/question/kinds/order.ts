@@ -62,5 +62,13 @@ export const orderRules: KindRules<OrderFamily, OrderItem> = {
     const yours = response.kind === "order" ? { yours: textOf(item, response.cards) } : {};
     return [{ ask: "cards", label: "order", ...yours, answer, accepted: answer }];
   },
+  broken: (family, item, response) => {
+    if (response.kind !== "order") return [];
+    const textAt = (id: string): string => textOf(item, [id]);
+    const edges = edgesOf(family, orderRules.drawOf(item)).filter((edge) => isBroken(response.cards, edge));
+    return edges
+      .map(({ before, after, critical = false, reason, whose }) => ({ first: textAt(before), later: textAt(after), isCritical: critical, ...(reason === undefined ? {} : { reason }), ...(whose === undefined ? {} : { whose }) }))
+      .toSorted((one, other) => Number(other.isCritical) - Number(one.isCritical));
+  },
   isGivenAway: (family, draw) => edgesOf(family, draw).every((edge) => !isBroken(draw.shown ?? [], edge)),
 };
