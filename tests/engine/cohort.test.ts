@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { ordinaryFamilies, standardOf } from "../../src/engine/cohort/by-cut.ts";
 import { byObjective } from "../../src/engine/cohort/by-objective.ts";
+import { completionRows } from "../../src/engine/cohort/completion.ts";
 import { firstAnswers, firstMarks, firstPapers } from "../../src/engine/cohort/first-marks.ts";
 import { fixedForm } from "../../src/engine/cohort/fixed-form.ts";
 import { itemFigures } from "../../src/engine/cohort/item-figures.ts";
@@ -9,6 +11,7 @@ import { comparePlaces } from "../../src/engine/cohort/places.ts";
 import { sheetFigures } from "../../src/engine/cohort/sheet-figures.ts";
 import { slipCounts } from "../../src/engine/cohort/slip-counts.ts";
 import { variantSpreads } from "../../src/engine/cohort/variants.ts";
+import { workingSlips } from "../../src/engine/cohort/working-slips.ts";
 import { wilson } from "../../src/engine/evidence/wilson.ts";
 import { markOf, paperOf, papersFrom } from "../support/papers.ts";
 
@@ -146,5 +149,56 @@ describe("judges' estimates as typed", () => {
     expect(faults.map(({ line, fault, found }) => [line, fault, found])).toEqual([[1, "not-a-share", "60"], [2, "unknown-family", "width"], [3, "no-family", "0.6"], [4, "no-estimate", "greatest-depth"], [6, "twice", "window"], [6, "other-count", "window"], [7, "not-a-share", "120%"]]);
     expect(judged[0]).toEqual({ family: "window", shares: [0.5, 0.5] });
     expect(readEstimates("x".repeat(20_001), families).faults[0]?.fault).toBe("too-long");
+  });
+});
+
+describe("a standard on a sheet", () => {
+  // Six questions; the last must be right. Two judges, by hand: sums 2.5 and 3, cut 2.75, band √(2.75 × 2.25 ÷ 4) on either side.
+  const papers = papersFrom([[1, 1, 1, 1, 1, 0], [1, 1, 1, 0, 0, 1], [0, 0, 0, 0, 1, 1], [1, 1, 1, 1, 1, 1]]);
+  const judged = [0, 1, 2, 3, 4].map((item) => ({ family: `family-${item}`, shares: [0.5, 0.6] }));
+  const form = fixedForm(papers);
+
+  it("keeps what must be right out of the points, and names who missed it", () => {
+    if (form === null) throw new Error("no form");
+    expect(ordinaryFamilies(form, ["family-5"])).toHaveLength(5);
+    const { cut, band, learners } = standardOf(form, judged, ["family-5"]);
+    expect([cut.cutPoints.value, band?.low, band?.high]).toEqual([2.75, expect.closeTo(1.506266, 5), expect.closeTo(3.993734, 5)]);
+    expect(learners).toEqual([
+      { learner: "learner-0", points: 5, place: "above", missed: ["family-5"] },
+      { learner: "learner-1", points: 3, place: "undecided", missed: [] },
+      { learner: "learner-2", points: 1, place: "below", missed: [] },
+      { learner: "learner-3", points: 5, place: "above", missed: [] },
+    ]);
+  });
+
+  it("is none while a question of the sheet is not judged", () => {
+    if (form === null) throw new Error("no form");
+    expect(standardOf(form, judged, [])).toMatchObject({ cut: { cutPoints: { refused: "items-not-judged" } }, band: null, learners: [] });
+  });
+});
+
+describe("slips that work", () => {
+  it("are judged by who made them, from thirty learners on", () => {
+    // Thirty learners: the three weakest made the slip, which is one in ten; nobody made the other.
+    const rows = table(30).map((row, person) => (person < 3 ? [0, ...row.map(() => 0)] : [1, ...row]));
+    const papers = papersFrom(rows).map((paper, person) => ({ ...paper, marks: paper.marks.map((mark, item) => (item === 0 && person < 3 ? { ...mark, slip: "twice" } : mark)) }));
+    const form = fixedForm(papers);
+    if (form === null) throw new Error("no form");
+    expect(workingSlips(form, 0, ["twice", "never"])).toEqual({ works: 1, of: 2, efficiency: 0.5 });
+    expect(workingSlips(form, 0, [])).toBeNull();
+    const few = fixedForm(papers.slice(0, 29));
+    expect(few === null ? few : workingSlips(few, 0, ["twice"])).toBeNull();
+  });
+});
+
+describe("the completion list", () => {
+  it("has a row for each learner and list, with the last attempt's unsafe answers", () => {
+    const first = paperOf("b", [markOf({ slot: 0, verdict: "unsafe-side" }), markOf({ slot: 1 })], { place: "Carrow" });
+    const second = { ...first, attempt: 2, handedInAt: "2026-11-25T10:00:00Z", marks: [markOf({ slot: 0 }), markOf({ slot: 1, verdict: "not-recognised" })] };
+    expect(completionRows([second, paperOf("a", []), first])).toEqual([
+      { learner: "a", place: null, list: "list-a", attempts: 1, firstAt: "2026-11-20T10:00:00Z", lastAt: "2026-11-20T10:00:00Z", answered: 0, unsafeInLast: 0 },
+      { learner: "b", place: "Carrow", list: "list-a", attempts: 2, firstAt: "2026-11-20T10:00:00Z", lastAt: "2026-11-25T10:00:00Z", answered: 1, unsafeInLast: 0 },
+    ]);
+    expect(completionRows([first])[0]?.unsafeInLast).toBe(1);
   });
 });
