@@ -2,8 +2,10 @@ import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from "no
 import { join, resolve } from "node:path";
 import { build as buildSite } from "astro";
 import * as pagefind from "pagefind";
+import { address } from "../build/address.ts";
 import { policyOf } from "./policy.ts";
 import { runNode } from "./run-node.ts";
+import { siteMap } from "./site-map.ts";
 
 const project = resolve(import.meta.dirname, "../..");
 const dist = join(project, "dist");
@@ -27,8 +29,10 @@ const main = async (): Promise<void> => {
   rmSync(dist, { recursive: true, force: true });
   await buildSite({ root: project, logLevel: "warn" });
   const pages = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
-  const policy = policyOf(pages.map((page) => readFileSync(join(dist, page), "utf8")));
-  writeFileSync(join(dist, "policy.txt"), `${policy}\n`);
+  const read = pages.sort().map((name) => ({ name, html: readFileSync(join(dist, name), "utf8") }));
+  writeFileSync(join(dist, "policy.txt"), `${policyOf(read.map(({ html }) => html))}\n`);
+  const map = siteMap(address, read);
+  if (map !== null) writeFileSync(join(dist, "sitemap.xml"), map);
   const found = await index();
   if (!existsSync(join(dist, "pagefind", "pagefind.js"))) throw new Error("The search index has no program file.");
   console.log(`Built ${pages.length} pages in dist; search reads ${found} of them.`);
