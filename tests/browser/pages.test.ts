@@ -16,7 +16,7 @@ const faults = async (page: Page): Promise<readonly string[]> => {
 /** Pressed things outside of running text that are smaller than a finger. */
 const smallTargets = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll("button, summary, input, .btn, nav a, .foot li a, .contents a, .hits a")].flatMap((element) => {
+    [...document.querySelectorAll("button:not(.term), summary, input, .btn, nav a, .foot li a, .contents a, .hits a")].flatMap((element) => {
       // A tick box or a round one is pressed by its label.
       const { width, height } = (element.closest("label.choice") ?? element).getBoundingClientRect();
       return width > 0 && (width < 43.5 || height < 43.5) ? [`${element.outerHTML.slice(0, 80)} ${width}×${height}`] : [];
@@ -50,6 +50,25 @@ describe("every kind of page in a browser", () => {
     expect(await page.locator("main [data-caution=C2]").first().isVisible()).toBe(true);
     expect(await page.locator(".ask").first().isVisible()).toBe(true);
     expect(await page.evaluate(() => getComputedStyle(document.body).getPropertyValue("--own").trim())).toMatch(/^#000/);
+    await close();
+  });
+});
+
+describe("a word of the glossary in a sentence", () => {
+  it("opens its meaning by keyboard and without a script, leads to the glossary, and is left out of print", async () => {
+    const { page, close } = await open("/modules/needle-path-and-depth/", { javaScriptEnabled: false });
+    const term = page.locator("button.term", { hasText: "window" });
+    const meaning = page.locator("span.meaning", { hasText: "The depths on one line" });
+    expect(await meaning.isVisible()).toBe(false);
+    await term.focus();
+    await page.keyboard.press("Enter");
+    expect(await meaning.isVisible()).toBe(true);
+    await meaning.getByRole("link").click();
+    expect(new URL(page.url()).hash).toBe("#window");
+    expect(await page.locator("#window dt").textContent()).toBe("window");
+    await page.goBack();
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("span.meaning").first().isVisible()).toBe(false);
     await close();
   });
 });

@@ -67,7 +67,8 @@ describe("every page", () => {
     const policy = /http-equiv="content-security-policy" content="([^"]+)"/i.exec(html)?.[1] ?? "";
     expect(policy).toContain("default-src &#39;self&#39;".replaceAll("&#39;", policy.includes("&#39;") ? "&#39;" : "'"));
     expect(policy).not.toMatch(/unsafe-inline|(?<!wasm-)unsafe-eval|https?:/);
-    const inline = [...html.matchAll(/<script(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/script>/g)].map((match) => match[1] ?? "");
+    // A data block is not run (HTML, 4.12.1: a type that is none of JavaScript); what is run is small.
+    const inline = [...html.matchAll(/<script(?![^>]*\s(?:src=|type="application\/ld\+json"))[^>]*>([\s\S]*?)<\/script>/g)].map((match) => match[1] ?? "");
     expect(inline.reduce((sum, script) => sum + script.length, 0)).toBeLessThanOrEqual(5 * 1024);
   });
 
@@ -119,6 +120,15 @@ describe("script", () => {
       expect(seen.size).toBeGreaterThan(4);
       expect([path, Math.round(bytes / 1024)]).toEqual([path, expect.toSatisfy((kilobytes: number) => kilobytes <= 120 + 3 * families.size)]);
     }
+  });
+});
+
+describe("words of the glossary", () => {
+  it.each(modules)("are marked in $path, each once", ({ html }) => {
+    const ids = [...html.matchAll(/<button type="button" class="term" popovertarget="term-\d+-([\w-]+)">/g)].map(([, id = ""]) => id);
+    expect(ids.length).toBeGreaterThan(0);
+    expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
+    expect(ids.filter((id) => !pageAt("/glossary/").html.includes(`<div id="${id}"`))).toEqual([]);
   });
 });
 
