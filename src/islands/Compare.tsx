@@ -51,6 +51,25 @@ const CompareSum = ({ item, graded, words }: CompareProps & { readonly item: Sum
   );
 };
 
+/** Several things under a heading: numbered where their order is the answer. */
+const Lines = ({ term, lines, isOrder, isOwn }: { readonly term: string; readonly lines: readonly string[]; readonly isOrder: boolean; readonly isOwn: boolean }) => {
+  const rows = lines.map((line) => <li key={line}>{line}</li>);
+  return <div className={isOwn ? "own" : undefined}><dt>{term}</dt><dd>{isOrder ? <ol>{rows}</ol> : <ul>{rows}</ul>}</dd></div>;
+};
+
+/** An order or a tray: what was answered beside what is right, line by line. */
+const CompareLines = ({ item, graded, words, part }: CompareProps & { readonly part: Compared }) => {
+  const { yours, answer = [] } = part.lines ?? {};
+  const isOrder = item.kind === "order";
+  const isSame = graded.verdict.verdict === "right";
+  return (
+    <dl className="compare-lines">
+      {yours === undefined ? null : <Lines term={isOrder ? words.parts.orderLabel : words.parts.yourPick} lines={yours} isOrder={isOrder} isOwn={!isSame} />}
+      {isSame ? null : <Lines term={isOrder ? words.parts.orderAnswer : words.parts.right} lines={answer} isOrder={isOrder} isOwn={false} />}
+    </dl>
+  );
+};
+
 /** Parts of an answer that are words: yours and what is right, one under the other. */
 const CompareWords = ({ graded, words }: CompareProps) => (
   <dl className="compare-words">
@@ -65,8 +84,11 @@ const CompareWords = ({ graded, words }: CompareProps) => (
 );
 
 /** What was answered, what the answer is, and what is accepted. */
-export const Compare = ({ item, ...rest }: CompareProps) =>
-  item.kind === "sum" ? <CompareSum item={item} {...rest} /> : <CompareWords item={item} {...rest} />;
+export const Compare = ({ item, ...rest }: CompareProps) => {
+  if (item.kind === "sum") return <CompareSum item={item} {...rest} />;
+  const [part] = rest.graded.explanation.compare;
+  return part?.lines === undefined ? <CompareWords item={item} {...rest} /> : <CompareLines item={item} part={part} {...rest} />;
+};
 
 /** Where no depth is left: what the line needs, what it has, and what is missing. */
 export const Shortfall = ({ places, words }: { readonly places: LinePlaces; readonly words: Words }) => {

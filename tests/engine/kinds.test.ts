@@ -212,8 +212,8 @@ describe("orders", () => {
     expect(() => orderRules.answer({ ...order, edges: [{ before: "a", after: "b" }, { before: "b", after: "a" }] }, { ...DRAW, shown: ["a", "b"] })).toThrow(new RangeError("edges of plain-order must not run in a circle, got a, b"));
     expect(own(order, "cards")).toEqual({ cards: [{ id: "c", text: "card C" }, { id: "b", text: "card B in the hall" }, { id: "a", text: "card A" }] });
     const answer = "card A · card B in the hall · card C";
-    expect(compared(order, { kind: "order", cards: ["b", "x"] })).toEqual([{ ask: "cards", label: "order", yours: "card B in the hall · x", answer, accepted: answer }]);
-    expect(compared(order, NUMBER)).toEqual([{ ask: "cards", label: "order", answer, accepted: answer }]);
+    expect(compared(order, { kind: "order", cards: ["b", "x"] })).toEqual([{ ask: "cards", label: "order", yours: "card B in the hall · x", answer, accepted: answer, lines: { yours: ["card B in the hall", "x"], answer: answer.split(" · ") } }]);
+    expect(compared(order, NUMBER)).toEqual([{ ask: "cards", label: "order", answer, accepted: answer, lines: { answer: answer.split(" · ") } }]);
   });
   it("are not shown in an order that is already right", () => {
     expect([["a", "b", "c"], ["a", "c", "b"], ["c", "b", "a"]].map((shown) => orderRules.isGivenAway?.(order, { ...DRAW, shown }))).toEqual([true, false, false]);
@@ -278,9 +278,9 @@ describe("trays", () => {
     expect(trayRules.slips(tray, draw)).toEqual([{ id: "missed-a", response: { kind: "tray", found: ["c"] } }, { id: "flagged-d", response: { kind: "tray", found: ["a", "c", "d"] } }]);
     expect(own(tray, "things", "nothing")).toEqual({ things: ["a", "b", "c", "d"].map((id) => ({ id, text: `${id} in the hall` })), nothing: "Nothing" });
     const answer = "c in the hall · a in the hall";
-    expect(compared(tray, { kind: "tray", found: ["d", "x"] })).toEqual([{ ask: "found", label: "tray", yours: "d in the hall · x", answer, accepted: answer }]);
-    expect(compared(tray, { kind: "tray", found: [] })).toEqual([{ ask: "found", label: "tray", yours: "Nothing", answer, accepted: answer }]);
-    expect(compared(tray, NUMBER)).toEqual([{ ask: "found", label: "tray", answer, accepted: answer }]);
+    expect(compared(tray, { kind: "tray", found: ["d", "x"] })).toEqual([{ ask: "found", label: "tray", yours: "d in the hall · x", answer, accepted: answer, lines: { yours: ["d in the hall", "x"], answer: answer.split(" · ") } }]);
+    expect(compared(tray, { kind: "tray", found: [] })).toEqual([{ ask: "found", label: "tray", yours: "Nothing", answer, accepted: answer, lines: { yours: ["Nothing"], answer: answer.split(" · ") } }]);
+    expect(compared(tray, NUMBER)).toEqual([{ ask: "found", label: "tray", answer, accepted: answer, lines: { answer: answer.split(" · ") } }]);
   });
 });
 

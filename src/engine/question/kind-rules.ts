@@ -31,6 +31,8 @@ export interface Compared {
   readonly yours?: string;
   readonly answer: string;
   readonly accepted: string;
+  /** The same one by one, where the answer is several things: steps of an order, finds on a tray. */
+  readonly lines?: { readonly yours?: readonly string[]; readonly answer: readonly string[] };
 }
 
 /** An edge that an order broke: which step should have come first, why, and whose rule that is. */

@@ -34,8 +34,8 @@ const slipsOf = (family: OrderFamily, draw: Draw) => {
 const isWhole = (cards: readonly string[], shown: readonly string[]): boolean =>
   cards.length === shown.length && new Set(cards).size === cards.length && cards.every((card) => shown.includes(card));
 
-const textOf = (item: OrderItem, cards: readonly string[]): string =>
-  cards.map((id) => item.cards.find((card) => card.id === id)?.text ?? id).join(" · ");
+const textsOf = (item: OrderItem, cards: readonly string[]): readonly string[] => cards.map((id) => item.cards.find((card) => card.id === id)?.text ?? id);
+const textOf = (item: OrderItem, cards: readonly string[]): string => textsOf(item, cards).join(" · ");
 
 const cardText = (family: OrderFamily, id: string, say: Say): string => {
   const text = family.words.en.cards[id] ?? id;
@@ -58,9 +58,12 @@ export const orderRules: KindRules<OrderFamily, OrderItem> = {
   },
   shown: (family, draw, say) => ({ cards: (draw.shown ?? []).map((id) => ({ id, text: cardText(family, id, say) })) }),
   compare: (family, item, { response }) => {
-    const answer = textOf(item, legalOrder(family, orderRules.drawOf(item)));
-    const yours = response.kind === "order" ? { yours: textOf(item, response.cards) } : {};
-    return [{ ask: "cards", label: "order", ...yours, answer, accepted: answer }];
+    const legal = legalOrder(family, orderRules.drawOf(item));
+    const answer = textOf(item, legal);
+    const given = response.kind === "order" ? response.cards : null;
+    const yours = given === null ? {} : { yours: textOf(item, given) };
+    const lines = { ...(given === null ? {} : { yours: textsOf(item, given) }), answer: textsOf(item, legal) };
+    return [{ ask: "cards", label: "order", ...yours, answer, accepted: answer, lines }];
   },
   broken: (family, item, response) => {
     if (response.kind !== "order") return [];

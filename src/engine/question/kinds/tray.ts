@@ -30,8 +30,9 @@ const slipIn = (family: TrayFamily, draw: Draw, found: readonly string[]): strin
   return applying(family, draw).find(({ given }) => isShared(given))?.id;
 };
 
-const textOf = (item: TrayItem, ids: readonly string[]): string =>
-  ids.length === 0 ? item.nothing : ids.map((id) => item.things.find((thing) => thing.id === id)?.text ?? id).join(" · ");
+const textsOf = (item: TrayItem, ids: readonly string[]): readonly string[] =>
+  ids.length === 0 ? [item.nothing] : ids.map((id) => item.things.find((thing) => thing.id === id)?.text ?? id);
+const textOf = (item: TrayItem, ids: readonly string[]): string => textsOf(item, ids).join(" · ");
 
 /** Trays: everything faulty must be found and nothing sound flagged; a critical fault passed is unsafe. */
 export const trayRules: KindRules<TrayFamily, TrayItem> = {
@@ -49,8 +50,11 @@ export const trayRules: KindRules<TrayFamily, TrayItem> = {
   },
   shown: (family, draw, say) => ({ things: (draw.shown ?? []).map((id) => ({ id, text: family.words.en.thing(say, id) })), nothing: family.words.en.nothing }),
   compare: (family, item, { response }) => {
-    const answer = textOf(item, family.faults(drawOf(item)));
-    const yours = response.kind === "tray" ? { yours: textOf(item, response.found) } : {};
-    return [{ ask: "found", label: "tray", ...yours, answer, accepted: answer }];
+    const faults = family.faults(drawOf(item));
+    const answer = textOf(item, faults);
+    const found = response.kind === "tray" ? response.found : null;
+    const yours = found === null ? {} : { yours: textOf(item, found) };
+    const lines = { ...(found === null ? {} : { yours: textsOf(item, found) }), answer: textsOf(item, faults) };
+    return [{ ask: "found", label: "tray", ...yours, answer, accepted: answer, lines }];
   },
 };
