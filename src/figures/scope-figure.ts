@@ -6,46 +6,20 @@ import { along, length, minus } from "../engine/knee/scope/vec3.ts";
 import { scopeNumber } from "../facts/scope-model.ts";
 import { cautionLines } from "./caution-lines.ts";
 import { element, label as textLabel, pathThrough } from "./markup.ts";
+import { DISC, drawnRegion, placed, surround } from "./scope-disc.ts";
 import { type Region, regionsOf } from "./scope-regions.ts";
 import type { ScopeModel } from "./scope-setting.ts";
 import { scopeInWords, SCOPE_WORDS, type Seen, seenInWords, sightInWords } from "./scope-words.ts";
 
 const words = SCOPE_WORDS.en;
 
-/** The drawing's measures in its own pixels: the disc, and the room round it for marks and words. */
-export const DISC = { widthPx: 360, heightPx: 388, xPx: 180, yPx: 172, radiusPx: 150 } as const;
 /** Rays along the diameter: fewer where a page holds several drawings. */
 const ACROSS = { fine: 44, plain: 34 } as const;
 const LEAST_SHARE = 0.006;
 const LEAST_NUMBERED = 0.015;
 const FONT_PX = 15;
 
-const BONE = "url(#p-cart)";
-const MENISCUS = "url(#p-men)";
-const CORD = "url(#p-tend)";
-const SOFT = "url(#p-caps)";
-const PATTERN: Readonly<Partial<Record<Label, string>>> = {
-  "medial-condyle": BONE, "lateral-condyle": BONE, "medial-plateau": BONE, "lateral-plateau": BONE,
-  "medial-front-horn": MENISCUS, "medial-body": MENISCUS, "medial-back-horn": MENISCUS, "lateral-front-horn": MENISCUS, "lateral-body": MENISCUS, "lateral-back-horn": MENISCUS, strip: MENISCUS,
-  "anterior-cruciate": CORD, "posterior-cruciate": CORD, popliteus: CORD, synovium: SOFT,
-};
-const INKED: ReadonlySet<Label> = new Set<Label>(["probe", "needle", "stitch", "dark"]);
-
-/** A place of the picture in the drawing; a left knee is the mirror image. */
-const placed = (mirror: number) => ([u, v]: readonly [number, number]): readonly [number, number] => [DISC.xPx + mirror * u * DISC.radiusPx, DISC.yPx - v * DISC.radiusPx];
-
-const fillClass = (label: Label): string => {
-  if (INKED.has(label)) return "t-ink";
-  return PATTERN[label] === BONE || label === "spines" || label === "notch-wall" ? "t-bone" : "t-fill";
-};
-
-const drawnRegion = ({ label, outlines }: Region, mirror: number): string => {
-  const d = outlines.map((line) => pathThrough(line.map(placed(mirror)), true)).join("");
-  const pattern = PATTERN[label];
-  return element("path", { class: fillClass(label), d }) + element("path", { class: "t-out2", fill: pattern ?? "none", d });
-};
-
-const numbered = (regions: readonly Region[], mirror: number): string => regions.map(({ inside, share }, index) => {
+const numbered = (regions: readonly Region<Label>[], mirror: number): string => regions.map(({ inside, share }, index) => {
   if (share < LEAST_NUMBERED) return "";
   const [x, y] = placed(mirror)(inside);
   return textLabel(x, y + 5, { text: String(index + 1), class: "num", "text-anchor": "middle", "font-size": FONT_PX });
@@ -125,10 +99,4 @@ export const scopeFigure = (model: ScopeModel, detail: keyof typeof ACROSS = "fi
     cautionLines({ yPx: DISC.heightPx - 26, fontPx: FONT_PX, isNarrow: true }),
   ].join(""));
   return { markup, text: scopeInWords(model, seen), list: seen, said: seenInWords(model, seen), target: sightInWords(model, seen) };
-};
-
-/** Everything but the disc, in the colour of the page: it cuts the regions to the round field. */
-const surround = (): string => {
-  const { widthPx, heightPx, xPx, yPx, radiusPx } = DISC;
-  return `M-40 -40H${widthPx + 40}V${heightPx}H-40ZM${xPx - radiusPx} ${yPx}a${radiusPx} ${radiusPx} 0 1 0 ${2 * radiusPx} 0a${radiusPx} ${radiusPx} 0 1 0 ${-2 * radiusPx} 0Z`;
 };

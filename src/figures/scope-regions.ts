@@ -1,9 +1,14 @@
-import type { Label, Sample } from "../engine/knee/scope/in-view.ts";
-
 /** Outlines of what is in view, from a grid of rays: a calm drawing, not a photograph. */
 
-export interface Region {
-  readonly label: Label;
+/** A ray of the grid with what is to be told apart: its place in the picture, −1 to 1, right and up. */
+export interface Marked<L extends string> {
+  readonly u: number;
+  readonly v: number;
+  readonly label: L;
+}
+
+export interface Region<L extends string> {
+  readonly label: L;
   /** Closed outlines in the picture's own measure: −1 to 1, right and up. */
   readonly outlines: readonly (readonly Corner[])[];
   /** A place well inside the region, for its number. */
@@ -18,19 +23,19 @@ const CALM = 3;
 const MARGIN = 4;
 const LEAST_CORNERS = 6;
 
-interface Grid {
+interface Grid<L extends string> {
   readonly across: number;
-  readonly at: (column: number, row: number) => Label | null;
+  readonly at: (column: number, row: number) => L | null;
 }
 
 /** The grid with its rim carried outwards, so that regions reach beyond the round edge and are cut by it. */
-const gridOf = (samples: readonly Sample[], across: number): Grid => {
-  const cells = new Map<number, Label>();
+const gridOf = <L extends string>(samples: readonly Marked<L>[], across: number): Grid<L> => {
+  const cells = new Map<number, L>();
   const indexOf = (u: number): number => Math.round(((u + 1) * across) / 2 - 0.5);
   const keyOf = (column: number, row: number): number => (row + MARGIN) * (across + 2 * MARGIN) + column + MARGIN;
   for (const { u, v, label } of samples) cells.set(keyOf(indexOf(u), indexOf(-v)), label);
   const inside = (index: number): number => ((index + 0.5) * 2) / across - 1;
-  const at = (column: number, row: number): Label | null => {
+  const at = (column: number, row: number): L | null => {
     const own = cells.get(keyOf(column, row));
     if (own !== undefined) return own;
     const [u, v] = [inside(column), inside(row)];
@@ -53,7 +58,7 @@ const SIDES = [
 ] as const;
 
 /** Edges round the cells of a label, each with the label on its left hand. */
-const edgesOf = ({ across, at }: Grid, label: Label): readonly Edge[] => {
+const edgesOf = <L extends string>({ across, at }: Grid<L>, label: L): readonly Edge[] => {
   const wide = across + 2 * MARGIN - 2;
   const cells = Array.from({ length: wide * wide }, (_, index) => [(index % wide) - MARGIN + 1, Math.floor(index / wide) - MARGIN + 1] as const);
   return cells.filter(([column, row]) => at(column, row) === label).flatMap(([column, row]) =>
@@ -94,7 +99,7 @@ const calmed = (line: readonly Corner[]): readonly Corner[] => {
 };
 
 /** The sample of a label that lies farthest from every other label and from the rim. */
-const insideOf = (samples: readonly Sample[], label: Label): Corner => {
+const insideOf = <L extends string>(samples: readonly Marked<L>[], label: L): Corner => {
   const others = samples.filter((one) => one.label !== label);
   let best: Corner = [0, 0];
   let bestRoom = -1;
@@ -106,10 +111,17 @@ const insideOf = (samples: readonly Sample[], label: Label): Corner => {
   return best;
 };
 
-/** The regions of a picture, the largest first; those below the least share are left out. */
-export const regionsOf = (samples: readonly Sample[], across: number, leastShare: number): readonly Region[] => {
+/** The outlines of what a grid of rays marked, by mark. */
+export const outlinesOf = <L extends string>(samples: readonly Marked<L>[], across: number): ((label: L) => Region<L>["outlines"]) => {
   const grid = gridOf(samples, across);
-  const counts = new Map<Label, number>();
+  return (label) => joined(edgesOf(grid, label)).filter((line) => line.length >= LEAST_CORNERS)
+    .map((line) => calmed(line).map(([x, y]) => [(x * 2) / across - 1, 1 - (y * 2) / across] as const));
+};
+
+/** The regions of a picture, the largest first; those below the least share are left out. */
+export const regionsOf = <L extends string>(samples: readonly Marked<L>[], across: number, leastShare: number): readonly Region<L>[] => {
+  const outlines = outlinesOf(samples, across);
+  const counts = new Map<L, number>();
   for (const { label } of samples) counts.set(label, (counts.get(label) ?? 0) + 1);
   return [...counts]
     .map(([label, count]) => ({ label, share: count / samples.length }))
@@ -117,8 +129,7 @@ export const regionsOf = (samples: readonly Sample[], across: number, leastShare
     .toSorted((first, second) => second.share - first.share)
     .map(({ label, share }) => ({
       label, share,
-      outlines: joined(edgesOf(grid, label)).filter((line) => line.length >= LEAST_CORNERS)
-        .map((line) => calmed(line).map(([x, y]) => [(x * 2) / across - 1, 1 - (y * 2) / across] as const)),
+      outlines: outlines(label),
       inside: insideOf(samples, label),
     }));
 };

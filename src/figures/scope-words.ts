@@ -25,7 +25,7 @@ export const SCOPE_WORDS = {
       "lateral-back": "back horn of the lateral meniscus", hiatus: "popliteus tendon at its hiatus", "lateral-body": "body of the lateral meniscus",
     } satisfies Record<StationId, string>,
     patterns: {
-      none: "none", longitudinal: "along the fibres", radial: "radial", root: "root", flap: "flap", horizontal: "horizontal", ramp: "behind the rim (ramp)", discoid: "discoid shape, no tear",
+      none: "none", longitudinal: "along the fibres", radial: "radial", root: "root", flap: "flap", horizontal: "horizontal", complex: "complex: a cut and a split", ramp: "behind the rim (ramp)", fascicle: "fascicles beside the popliteus tendon", hypermobile: "hypermobile, no tear", discoid: "discoid shape, no tear",
     } satisfies Record<Pattern, string>,
     instruments: { none: "none", probe: "probe", needle: "needle", stitches: "stitches" } satisfies Record<Instrument, string>,
     portals: { AL: "anterolateral", AM: "anteromedial" } satisfies Record<PortalId, string>,
@@ -57,6 +57,8 @@ const heldInWords = ({ setting, fieldDeg }: ScopeModel): string => {
 const lesionInWords = ({ setting }: ScopeModel): string => {
   if (setting.pattern === "none") return "No tear is drawn.";
   if (setting.pattern === "discoid") return "The lateral meniscus is drawn discoid.";
+  if (setting.pattern === "hypermobile") return "The lateral meniscus is drawn whole, and pulled forwards.";
+  if (setting.pattern === "fascicle") return "The fascicles that tie the lateral meniscus down beside the popliteus tendon are drawn torn.";
   return `A tear is drawn in the ${setting.pattern === "ramp" ? "medial" : setting.of} meniscus: ${words.patterns[setting.pattern]}.`;
 };
 

@@ -60,11 +60,11 @@ const cutGap = ({ angle, fromEdge, width }: MeniscalPlace): Formula => {
   return sub(abs(add(along, mul(0.22, sin(mul(fromEdge, 2.6))))), half);
 };
 
-/** A split between an upper and a lower leaf, open at the free edge. */
-const splitGap = ({ angle, share }: MeniscalPlace, over: Formula, top: Formula): Formula => {
-  const half = mul(ofSide("splitOpen"), smooth(0.3, 1.05, share), windowOf(angle, { from: -1.5, to: 0.5, edge: 0.25 }), 0.5);
-  return sub(abs(sub(over, add(mul(top, 0.42), 0.1))), sub(half, 0.05));
-};
+/** Half the gape of a split between an upper and a lower leaf, open at the free edge. */
+const splitHalf = ({ angle, share }: MeniscalPlace): Formula => mul(ofSide("splitOpen"), smooth(0.3, 1.05, share), windowOf(angle, { from: -1.5, to: 0.5, edge: 0.25 }), 0.5);
+
+/** The split itself, under an upper leaf that it lifts: `sound` is where the upper face would be without it. */
+const splitGap = (half: Formula, over: Formula, sound: Formula): Formula => sub(abs(sub(over, add(mul(sound, 0.42), half))), sub(half, 0.05));
 
 /** A tear behind the back of the medial meniscus, where it is fixed to the capsule. */
 const rampGap = ({ angle, inward }: MeniscalPlace): Formula => {
@@ -82,7 +82,9 @@ export const menisci = (): Formula => {
   const over = sub(Z, tibiaHeight(X, Y));
   const height = rimHeight(angle);
   const lift = mul(ofSide("flapLift"), windowOf(sub(mul(sub(angle, ofSide("cutAt")), ofSide("rimR")), mul(ofSide("cutSlant"), fromEdge)), { from: 0.1, to: 6, edge: 1.6 }), smooth(0.45, 1, share));
-  const top = add(its("freeEdge"), mul(sub(height, its("freeEdge")), pow(sub(1, share), 1.3)), lift);
+  const half = splitHalf(place);
+  const sound = add(its("freeEdge"), mul(sub(height, its("freeEdge")), pow(sub(1, share), 1.3)), lift);
+  const top = add(sound, mul(2, half));
   const slope = div(mul(1.2, height), width);
   const upper = mul(sub(over, top), div(1, sqrt(add(1, square(slope)))));
   const edge = sub(mul(0.14, clamp01(div(sub(ofSide("rimR"), inward), 8)), sin(add(mul(angle, 9), 1))), fromEdge);
@@ -93,7 +95,7 @@ export const menisci = (): Formula => {
   const ends = mul(max(sub(angle, ofSide("hornA")), sub(ofSide("hornP"), angle)), sub(ofSide("rimR"), inward), 0.95);
   const whole = smoothMax(smoothMax(max(wedge, floor), sub(-1.4, inward), 0.8), ends, 2.5);
   const cut = smoothMax(whole, neg(cutGap(place)), 0.35);
-  const split = max(cut, neg(splitGap(place, over, top)));
+  const split = max(cut, neg(splitGap(half, over, sound)));
   const ramp = rampGap(place);
   const hiatus = sub(popliteus(), its("hiatus"));
   return mul(smoothMax(smoothMax(split, neg(ramp), 0.3), neg(hiatus), 0.8), 0.95);
