@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { families } from "../../src/bank/index.ts";
 import { coverageOf, holesOf, type WrittenModule } from "../../src/components/coverage.ts";
+import { sectionsAsked } from "../../src/components/sections-asked.ts";
 import { pageAt, textIn } from "../support/site.ts";
 
 const html = pageAt("/coverage/").html;
@@ -29,5 +30,26 @@ describe("what is covered", () => {
     expect(holesOf(coverageOf([written], []), path)).toContain("m10-least has no question");
     expect(holesOf(coverageOf([{ ...written, data: { ...written.data, objectives: [] } }], path), path)).toContain("path-width serves m10-least, which no module lists");
     expect(holesOf(coverageOf([{ ...written, data: { ...written.data, roles: {} } }], path), path)).toContain("M10 is for nobody");
+  });
+});
+
+describe("a part of a module on a path", () => {
+  it("names the sections that ask its questions", () => {
+    const headings = [{ depth: 2, slug: "one", text: "One" }, { depth: 3, slug: "sub", text: "Sub" }, { depth: 2, slug: "two", text: "Two" }, { depth: 2, slug: "three", text: "Three" }];
+    const body = 'Lead\n\n## One\n\n<Ask family="a" />\n\n### Sub\n\n<Ask family="b" n={3} />\n\n## Two\n\nText\n\n## Three\n\n<Ask n={2} family="c" />\n';
+    expect(sectionsAsked(body, headings)).toEqual([{ slug: "one", text: "One", families: ["a", "b"] }, { slug: "three", text: "Three", families: ["c"] }]);
+  });
+
+  // The curriculum of this course: nurse core, about 75 minutes in three sittings.
+  it("makes the nurse core about 75 minutes in three sittings of about 25, with every question that it names", () => {
+    const html = pageAt("/paths/nurse-core/").html;
+    const sittings = [...html.matchAll(/<section class="sitting">[\s\S]*?<\/section>/g)].map(([text]) => textIn(text));
+    const minutes = sittings.map((text) => Number(/(\d+) min/.exec(text)?.[1]));
+    expect(minutes).toHaveLength(3);
+    expect(minutes.reduce((sum, one) => sum + one, 0)).toBeGreaterThanOrEqual(65);
+    expect(minutes.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(80);
+    for (const one of minutes) expect(Math.abs(one - 25)).toBeLessThanOrEqual(6);
+    expect(sittings.filter((text) => !text.includes("Its sections:"))).toEqual([]);
+    expect(textIn(html)).toContain("1 h 14 min");
   });
 });
