@@ -8,7 +8,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   "src/bank": ["src/bank", "src/engine", "src/facts"],
   "src/figures": ["src/figures", "src/engine", "src/facts"],
   "src/schemas": ["src/schemas", "src/engine", "zod"],
-  "src/islands": ["src/islands", "src/engine", "src/bank", "src/figures", "src/facts", "react", "react-dom", "idb", "fflate", "uqr"],
+  "src/islands": ["src/islands", "src/engine", "src/bank", "src/figures", "src/facts", "react", "react-dom", "idb", "fflate", "jsqr", "uqr"],
   "src/components": ["src/components", "src/islands", "src/figures", "src/engine", "src/bank", "src/facts"],
   "src/mdx": ["src/mdx", "src/components", "src/islands", "src/figures", "src/engine", "src/bank", "src/facts"],
   "src/layouts": ["src/layouts", "src/components", "src/mdx", "src/schemas", "src/facts", "src/styles", "astro:"],

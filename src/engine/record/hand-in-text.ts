@@ -8,7 +8,7 @@ export const FILE_FORM = "small-knee-workbook/hand-in/1";
 /** Signs of the sum that a block and a square carry. */
 export const SUM_DIGITS = 12;
 export const BLOCK_LINE = 64;
-const PART_LETTERS = 700;
+const PART_LETTERS = 600;
 
 /** A file that can be read by people: the hand-in as JSON, with its sum in front. */
 export const handInFile = (handIn: HandIn): string => `${JSON.stringify({ form: FILE_FORM, sum: handInSum(handIn), handIn }, null, 2)}\n`;

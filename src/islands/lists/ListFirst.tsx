@@ -9,7 +9,8 @@ import { dateText, type Titles } from "./list-text.ts";
 import { type Learner, learnerFrom, type LearnerFault } from "./sitting.ts";
 
 const words = listWordsOf("en").first;
-const CAUTIONS = ["C1", "C2", "C6", "C12"] as const;
+/** C1 stands beside, in the margin. */
+const CAUTIONS = ["C2", "C6", "C12"] as const;
 
 interface FieldProps {
   readonly label: string;
@@ -43,7 +44,10 @@ export const ListFirst = ({ list, titles, begun, onBegin }: FirstProps) => {
   const heading = useRef<HTMLHeadingElement>(null);
   const [typed, setTyped] = useState({ learner: "", place: "", spoken: "" });
   const [fault, setFault] = useState<LearnerFault | null>(null);
-  useEffect(() => heading.current?.focus(), []);
+  useEffect(() => {
+    // Whoever came by a link begins at the top; whoever pressed a button goes on from here.
+    if (document.activeElement !== document.body) heading.current?.focus();
+  }, []);
   const day = today();
   const isEarly = day < (dayOf(list.opensOn) ?? 0);
   const isLate = day > (dayOf(list.dueOn) ?? 0);
