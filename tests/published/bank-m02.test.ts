@@ -117,3 +117,28 @@ describe("scans", () => {
     })).toEqual([]);
   });
 });
+
+describe("a picture and the plan", () => {
+  /** The sheet read as a family would read it: a day crossed off at a time, from what the question prints. */
+  const judged = (stem: string): Response => {
+    if (/names no tear/.test(stem)) return { kind: "judge", picks: "again", reasons: ["misses"] };
+    const numberAfter = (words: RegExp): number => Number(words.exec(stem)?.[1] ?? Number.NaN);
+    const isLocked = /not been able to straighten/.test(stem);
+    let allowed = numberAfter(isLocked ? /theatre within (\d+) days of locking/ : /picture within (\d+) days of the injury/);
+    for (let day = 0; day < numberAfter(isLocked ? /knee for (\d+) day/ : /knee (\d+) days? ago/); day += 1) allowed -= 1;
+    for (let day = 0; day < numberAfter(/scanner is in (\d+) day/); day += 1) allowed -= 1;
+    const time = allowed < 0 ? "too-late" : "in-time";
+    if (isLocked) return { kind: "judge", picks: allowed < 0 ? "without" : "beside", reasons: ["one-plan", time] };
+    return { kind: "judge", picks: allowed < 0 ? "ask" : "wait", reasons: ["two-plans", time] };
+  };
+
+  it("follow from the printed sheet by crossing off days", () => {
+    expect(notRight("no-mri", (item) => judged(item.stem.join(" ")))).toEqual([]);
+  });
+
+  it("quote the sensitivity that Munger 2019 prints, 62.3 per cent, where the report was clean", () => {
+    const clean = items("no-mri").filter(({ about }) => about["finding"] === "clean");
+    expect(clean.length).toBeGreaterThan(100);
+    expect(clean.filter((item) => !grade(item, { kind: "judge", picks: "closed", reasons: ["clean-ends"] }).working.join(" ").includes("62.3"))).toEqual([]);
+  });
+});

@@ -11,4 +11,5 @@ export const LOAD_M02: Loaders = {
   "two-tests": async () => (await import("./two-tests.ts")).twoTests,
   slices: async () => (await import("./slices.ts")).slices,
   "bright-signal": async () => (await import("./bright-signal.ts")).brightSignal,
+  "no-mri": async () => (await import("./no-mri.ts")).noMri,
 };
