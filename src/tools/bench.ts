@@ -6,6 +6,7 @@ import { axialFigure } from "../figures/axial-figure.ts";
 import { axialModelOf, type AxialSetting, NEEDLE_RADIUS_MM } from "../figures/axial-setting.ts";
 import { lineFigure } from "../figures/line-figure.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
+import { benchReturns } from "./bench/returns.ts";
 import { benchScope } from "./bench/scope.ts";
 
 /** Times the work of a page and of the laws: medians of several rounds, on this machine, with nothing else asked of it. */
@@ -60,6 +61,7 @@ const benchFigures = (): void => {
 };
 
 if (process.argv.includes("scope")) await benchScope();
+else if (process.argv.includes("returns")) benchReturns();
 else {
   benchBank();
   benchFigures();

@@ -19,7 +19,7 @@ export const listOf = (families: readonly string[], over: Partial<TeachingList> 
 export const itemAt = ({ family, version, seed }: SheetItem) => draw(family, seed, { version });
 
 /** The bank as the desk uses it: every version that a list may lock. */
-export const marker: Marker = { draw: itemAt, grade, gradeNewest: grade };
+export const marker: Marker = { draw: itemAt, grade, gradeNewest: () => null };
 
 /** What somebody does with a question, by letter: + right, ! a slip on the unsafe side where there is one, - another slip, anything else leaves it. */
 export const responseBy = (letter: string, asked: SheetItem): Response | null => {

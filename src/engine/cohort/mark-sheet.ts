@@ -11,8 +11,8 @@ export interface Marker {
   /** The question of a place, by the version that the list locks; null where this site does not have it. */
   readonly draw: (item: SheetItem) => Item | null;
   readonly grade: (item: Item, response: Response) => Verdict;
-  /** By the newest version of the family, on the same displayed givens. */
-  readonly gradeNewest: (item: Item, response: Response) => Verdict;
+  /** By the newest version of the family, on the same displayed givens; null where the item is of that version. */
+  readonly gradeNewest: (item: Item, response: Response) => Verdict | null;
 }
 
 /** A verdict that came out otherwise than somebody said. */
@@ -60,7 +60,8 @@ const markedAt = (sheet: Sheet, answer: HandedAnswer, { draw, grade, gradeNewest
   const item = asked === undefined ? null : draw(asked);
   if (item === null || (item.local ?? null) !== answer.local) return null;
   const { slot, response } = answer;
-  return { mark: markOf(item, slot, grade(item, response)), newest: markOf(item, slot, gradeNewest(item, response)), claimed: answer.verdict };
+  const verdict = grade(item, response);
+  return { mark: markOf(item, slot, verdict), newest: markOf(item, slot, gradeNewest(item, response) ?? verdict), claimed: answer.verdict };
 };
 
 const differs = (one: Mark, other: Mark): boolean => one.verdict !== other.verdict || one.slip !== other.slip;

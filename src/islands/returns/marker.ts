@@ -40,6 +40,9 @@ export const markerFor = async (list: TeachingList): Promise<Marker> => {
       return own === null ? null : drawItem(own, { seed });
     },
     grade: (item, response) => gradeItem(locked(item), item, response),
-    gradeNewest: (item, response) => gradeItem(known(families, item.family).newest, item, response),
+    gradeNewest: (item, response) => {
+      const { newest } = known(families, item.family);
+      return newest.version === item.version ? null : gradeItem(newest, item, response);
+    },
   };
 };
