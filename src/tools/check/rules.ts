@@ -42,6 +42,7 @@ import { pins } from "./rules/pins.ts";
 import { population } from "./rules/population.ts";
 import { proseMarks } from "./rules/prose-marks.ts";
 import { rawHtml } from "./rules/raw-html.ts";
+import { repeatedSentence } from "./rules/repeated-sentence.ts";
 import { reviewDate } from "./rules/review-date.ts";
 import { sameName } from "./rules/same-name.ts";
 import { servedObjectives } from "./rules/served-objectives.ts";
@@ -85,6 +86,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   moduleCircle,
   moduleName,
   sameName,
+  repeatedSentence,
   servedObjectives,
   bannedInWords,
   dataFiles,
