@@ -39,13 +39,11 @@ const pressOf = (program: Program, uniform: string): Press => {
   return { read: (register) => constants.get(register) ?? given.get(register) ?? `r${register}` };
 };
 
-const printed = ({ step, to, from, inner }: Line, press: Press): string => {
-  const { read } = press;
+const printed = ({ step, to, from }: Line, { read }: Press): string => {
   const [first = "", second = "", third = "", fourth = ""] = from.map(read);
   const sign = SIGNS[step];
   if (AXES.includes(step)) return `float r${to}=p.${step};`;
   if (sign !== undefined) return `float r${to}=${first}${sign}${second.startsWith("-") ? `(${second})` : second};`;
-  if (step === "where") return `float r${to}=${fourth};if(${first}<${second}){${inner.map((line) => printed(line, press)).join("\n")}\nr${to}=${third};}`;
   if (step === "pick") return `float r${to}=${first}<${second}?${third}:${fourth};`;
   return `float r${to}=${step}(${from.map(read).join(",")});`;
 };
