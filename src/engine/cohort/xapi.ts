@@ -45,7 +45,8 @@ const withId = (statement: object): Statement => ({ id: nameUuid(URL_NAMESPACE, 
 const extension = (home: string, values: Readonly<Record<string, string | number | boolean | null>>): object =>
   Object.fromEntries(Object.entries(values).filter(([, value]) => value !== null).map(([key, value]) => [`${home}xapi/${key}`, value]));
 
-const common = (paper: Paper, { home, platform, language }: StatementSettings) => ({
+/** What all statements of a paper share. */
+const commonTo = (paper: Paper, { home, platform, language }: StatementSettings) => ({
   actor: { objectType: "Agent", account: { homePage: home, name: accountOf(paper.list, paper.learner) } },
   ...(MOMENT.test(paper.handedInAt) ? { timestamp: paper.handedInAt } : {}),
   registration: nameUuid(URL_NAMESPACE, canonicalJson(["registration", home, paper.list, paper.learner, paper.attempt])),
@@ -58,9 +59,11 @@ const interaction = (detail: QuestionDetail | null): object => {
   return { interactionType: "numeric", correctResponsesPattern: [`${detail.accepted.from}[:]${detail.accepted.to}`] };
 };
 
-const answered = (paper: Paper, mark: Mark, settings: StatementSettings): Statement => {
+type Common = ReturnType<typeof commonTo>;
+
+const answered = (paper: Paper, mark: Mark, { settings, common }: { readonly settings: StatementSettings; readonly common: Common }): Statement => {
   const { home, detailOf } = settings;
-  const { actor, timestamp, registration, platform, language } = common(paper, settings);
+  const { actor, timestamp, registration, platform, language } = common;
   const detail = detailOf(mark);
   requireFinite({ score: mark.score });
   return withId({
@@ -78,9 +81,9 @@ const answered = (paper: Paper, mark: Mark, settings: StatementSettings): Statem
 };
 
 /** That a list was worked through: never that it was passed, since nobody stood beside it. */
-const completed = (paper: Paper, settings: StatementSettings): Statement => {
+const completed = (paper: Paper, settings: StatementSettings, common: Common): Statement => {
   const { home, note } = settings;
-  const { actor, timestamp, registration, platform, language } = common(paper, settings);
+  const { actor, timestamp, registration, platform, language } = common;
   const marks = firstMarks(paper);
   return withId({
     actor,
@@ -95,5 +98,9 @@ const completed = (paper: Paper, settings: StatementSettings): Statement => {
 /** All statements of all papers: each answer, and each list that was worked through. */
 export const statementsOf = (papers: readonly Paper[], settings: StatementSettings): readonly Statement[] => {
   if (!HOME.test(settings.home)) throw new RangeError(`home must be an address that ends in a stroke, got ${settings.home}`);
-  return papers.flatMap((paper) => [...paper.marks.filter(({ verdict }) => verdict !== "not-recognised").map((mark) => answered(paper, mark, settings)), completed(paper, settings)]);
+  return papers.flatMap((paper) => {
+    const common = commonTo(paper, settings);
+    const answers = paper.marks.filter(({ verdict }) => verdict !== "not-recognised");
+    return [...answers.map((mark) => answered(paper, mark, { settings, common })), completed(paper, settings, common)];
+  });
 };
