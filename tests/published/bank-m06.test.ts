@@ -40,6 +40,26 @@ describe("portals and reach", () => {
     })).toEqual([]);
   });
 
+  it("meet a tear at the angle that cross and dot product give, on the line with the larger margin", () => {
+    const taken = new Set<string>();
+    expect(notRight("approach", (item, of) => {
+      const lean = (of("normalDeg") * Math.PI) / 180 * (/leans outward/.test(item.stem.join(" ")) ? 1 : -1);
+      const lines = ["al", "am"].map((name) => {
+        const [aside, front] = [of(`${name}AsideMm`), of("frontMm")];
+        const [cross, dot] = [aside * Math.cos(lean) - front * Math.sin(lean), aside * Math.sin(lean) + front * Math.cos(lean)];
+        return { name, margin: of(`${name}MarginMm`), deg: (Math.atan2(Math.abs(cross), Math.abs(dot)) * 180) / Math.PI };
+      });
+      const [best] = [...lines].sort((first, second) => second.margin - first.margin || first.deg - second.deg);
+      if (!best || best.margin < of("leastMarginMm")) {
+        taken.add("none");
+        return { kind: "sum", says: "none" };
+      }
+      taken.add(best.name);
+      return { kind: "sum", texts: { alDeg: (lines[0]?.deg ?? 0).toFixed(3), amDeg: (lines[1]?.deg ?? 0).toFixed(3), takenDeg: best.deg.toFixed(3) } };
+    })).toEqual([]);
+    expect([...taken].sort()).toEqual(["al", "am", "none"]);
+  });
+
   it("differ by 26 points for the peroneal nerve at the lateral edge: 45 and 19 per cent (Houston 2025); in adults 20 and 3 of 29 (2023)", () => {
     expect(notRight("lines-that-touch", (item, of) => {
       const isChild = item.stem.join(" ").toLowerCase().includes("scans of children");

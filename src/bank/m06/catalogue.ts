@@ -1,4 +1,5 @@
 import type { Family } from "../../engine/question/family.ts";
+import { approach } from "./approach.ts";
 import { betweenTools } from "./between-tools.ts";
 import { linesThatTouch } from "./lines-that-touch.ts";
 import { overTheHump } from "./over-the-hump.ts";
@@ -6,5 +7,5 @@ import { reach } from "./reach.ts";
 
 /** Families of module M06, in the order of their codes, newest version first. */
 export const M06: readonly (readonly Family[])[] = [
-  [betweenTools], [reach], [overTheHump], [linesThatTouch],
+  [betweenTools], [reach], [approach], [overTheHump], [linesThatTouch],
 ];
