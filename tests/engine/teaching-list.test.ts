@@ -51,6 +51,7 @@ describe("a teaching list", () => {
     expect(read(link)).toEqual(list);
     expect(read(`<${link.match(/.{1,60}/g)?.join("\r\n")}>`)).toEqual(list);
     expect(read(linkText(list))).toEqual(list);
+    expect(read(`${link}%3E`)).toEqual(list);
     expect(link.length).toBeLessThan(800);
   });
 

@@ -18,16 +18,8 @@ export const linkText = (list: TeachingList): string => {
   return `${MARK}.${letters}.${sumOf(letters)}`;
 };
 
-/** Finds the fragment in whatever was copied: the whole address, one that a mail program broke over lines, or the fragment alone. */
-const fragmentIn = (text: string): string => {
-  const bare = text.replace(/[\s<>"]/g, "");
-  const behind = bare.slice(bare.indexOf("#") + 1);
-  try {
-    return decodeURIComponent(behind);
-  } catch {
-    return behind;
-  }
-};
+/** The fragment of whatever was copied: a whole address, one that a mail program broke and put in brackets, or the fragment alone. Nothing but its own signs is left. */
+const fragmentIn = (text: string): string => text.slice(text.indexOf("#") + 1).replace(/%([0-9a-f]{2})/gi, (_, digits: string) => String.fromCharCode(Number.parseInt(digits, 16))).replace(/[^\w.-]/g, "");
 
 /** Reads the link of a teaching list. Never throws for what was pasted. */
 export const readLink = (text: string): TeachingList | { readonly fault: LinkFault } => {

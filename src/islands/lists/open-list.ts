@@ -28,8 +28,11 @@ const byCode = (typed: string): OpenedList => {
   return "fault" in read ? { said: CODE_WORDS.en[read.fault] } : withQuestions(read);
 };
 
+/** A code holds none of these; a link holds at least one. */
+export const isLink = (text: string): boolean => /[.#/]/.test(text);
+
 /** Opens whatever names a list: a whole link, its fragment, or a typed code. */
-export const openedList = (text: string): OpenedList => (/[.#/]/.test(text) ? byLink(text) : byCode(text));
+export const openedList = (text: string): OpenedList => (isLink(text) ? byLink(text) : byCode(text));
 
 /** What the address names behind its hash; null where it names nothing. */
 export const listInAddress = (): OpenedList => {

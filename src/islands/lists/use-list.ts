@@ -1,5 +1,6 @@
 import { useEffect, useState } from "react";
-import { listInAddress, type OpenedList, openedList } from "./open-list.ts";
+import { linkText } from "../../engine/record/list-link.ts";
+import { isLink, listInAddress, type OpenedList, openedList } from "./open-list.ts";
 
 export interface ListInAddress {
   readonly opened: OpenedList;
@@ -19,7 +20,7 @@ export const useList = (): ListInAddress => {
   }, []);
   const open = (text: string): void => {
     const next = openedList(text);
-    if (next !== null && "list" in next) window.location.hash = text.slice(text.indexOf("#") + 1).replace(/\s/g, "");
+    if (next !== null && "list" in next) window.location.hash = isLink(text) ? linkText(next.list) : text.replace(/[^\w-]/g, "");
     setOpened(next);
   };
   return { opened, open, close: () => { window.location.hash = ""; } };
