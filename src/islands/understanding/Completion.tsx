@@ -6,11 +6,12 @@ import { dayOfMoment } from "./say.ts";
 
 const { completion: words } = cohortWordsOf("en");
 
-const Row = ({ row: { learner, place, list, attempts, firstAt, lastAt, answered, unsafeInLast } }: { readonly row: CompletionRow }) => (
+/** The list's number stands in each row only where there are several lists. */
+const Row = ({ row: { learner, place, list, attempts, firstAt, lastAt, answered, unsafeInLast }, isOneList }: { readonly row: CompletionRow; readonly isOneList: boolean }) => (
   <tr>
     <th scope="row" data-head={words.learner}>{learner}</th>
     <td data-head={words.place}>{place ?? words.noPlace}</td>
-    <td data-head={words.list}>{list}</td>
+    {isOneList ? null : <td data-head={words.list} className="v">{list}</td>}
     <td data-head={words.attempts} className="v">{attempts}</td>
     <td data-head={words.first} className="v">{dayOfMoment(firstAt)}</td>
     <td data-head={words.last} className="v">{dayOfMoment(lastAt)}</td>
@@ -20,18 +21,25 @@ const Row = ({ row: { learner, place, list, attempts, firstAt, lastAt, answered,
 );
 
 /** Who worked through what and when; a page to sign, and no more than that. */
-export const Completion = ({ papers, onPrint }: { readonly papers: readonly Paper[]; readonly onPrint: () => void }) => (
-  <section>
-    <div className="completion">
-      <h3 id="completion">{words.title}</h3>
-      <p className="note">{words.lead}</p>
-      <table className="plain result-table cohort">
-        <thead><tr>{[words.learner, words.place, words.list, words.attempts, words.first, words.last, words.answered, words.unsafe].map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
-        <tbody>{completionRows(papers).map((row) => <Row key={`${row.list} ${row.learner}`} row={row} />)}</tbody>
-      </table>
-      <p className="signed">{words.signed}</p>
-      {["C6", "C12"].map((id) => <p key={id} className="caution" data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
-    </div>
-    <div className="btns no-print"><button type="button" onClick={onPrint}>{words.print}</button></div>
-  </section>
-);
+export const Completion = ({ papers, onPrint }: { readonly papers: readonly Paper[]; readonly onPrint: () => void }) => {
+  const rows = completionRows(papers);
+  const lists = [...new Set(rows.map(({ list }) => list))];
+  const isOneList = lists.length === 1;
+  const heads = [words.learner, words.place, ...(isOneList ? [] : [words.list]), words.attempts, words.first, words.last, words.answered, words.unsafe];
+  return (
+    <section>
+      <div className="completion">
+        <h3 id="completion">{words.title}</h3>
+        {isOneList ? <p className="l">{words.list} <span className="v">{lists[0]}</span></p> : null}
+        <p className="note">{words.lead}</p>
+        <table className="plain result-table cohort">
+          <thead><tr>{heads.map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
+          <tbody>{rows.map((row) => <Row key={`${row.list} ${row.learner}`} row={row} isOneList={isOneList} />)}</tbody>
+        </table>
+        <p className="signed">{words.signed}</p>
+        {["C6", "C12"].map((id) => <p key={id} className="caution" data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
+      </div>
+      <div className="btns no-print"><button type="button" onClick={onPrint}>{words.print}</button></div>
+    </section>
+  );
+};
