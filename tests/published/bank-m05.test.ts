@@ -188,7 +188,7 @@ describe("05g: doses and cuffs against the calendar", () => {
 describe("05h, 05i: orders against the rule in words (common practice, no source)", () => {
   it("agrees on orders before the skin", () => {
     expect(ordersAgree("before-skin", (cards) =>
-      all(cards, ["position"], ["pad", "cuff", "prep", "drape"]) && all(cards, ["pad"], ["drape"]) && all(cards, ["cuff"], ["alarm", "prep"])
+      all(cards, ["position"], ["pad", "cuff", "prep", "drape"]) && all(cards, ["pad"], ["prep", "drape"]) && all(cards, ["cuff"], ["alarm", "prep"])
       && all(cards, ["prep"], ["drape"]) && all(cards, ["drape"], ["pause"]) && all(cards, ["pause", "alarm", "dose"], ["up"]) && all(cards, ["up"], ["cut"]))).toEqual([]);
   });
   it("agrees on orders for skin and warmth", () => {

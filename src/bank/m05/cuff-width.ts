@@ -40,6 +40,8 @@ const AGES_FROM_CM = [{ fromCm: 42, ages: ["13", "14", "15", "16"] }, { fromCm: 
 const drawChild = (chance: Chance, girthCm: number) => ({ child: chance.pick(CHILDREN), age: chance.pick<string>(AGES_FROM_CM.find(({ fromCm }) => fromCm <= girthCm)?.ages ?? []) });
 const isNone = (say: Say): boolean => isSays(say.answer);
 const half = (say: Say): string => measure(say.value("girthCm") / (2 * Math.PI), "cm", 2);
+/** The greatest girth that a cuff will do for, cut to a tenth: a girth rounded up would need a wider one. */
+const reach = (say: Say, cuffKey: string): string => measure(Math.floor(10 * 2 * Math.PI * say.value(cuffKey)) / 10, "cm", 1);
 const chosen = (say: Say): string => measure(answerIn(say, "cuffCm"), "cm", 1);
 const rule = (): string => `${cuff(WIDTH_RULE).value.value ?? ""}\u2009%`;
 
@@ -93,19 +95,19 @@ export const cuffWidth: SumFamily = {
       asks: { leastCm: "Width to exceed", cuffCm: "Narrowest cuff that will do" },
       says: { none: "None of these cuffs is wide enough", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "half-the-girth": { name: "half the girth, not half the diameter", because: (say) => [`${say.of("girthCm")} is the way round. The diameter is that over π, and half of the diameter is ${half(say)}.`] },
+        "half-the-girth": { name: "half the girth, not half the diameter", because: (say) => [`${say.of("girthCm")} is the distance round. The diameter is that over π, and half of the diameter is ${half(say)}.`] },
         "whole-diameter": { name: "whole diameter", because: (say) => [`Girth over π is the whole diameter. More than half of it is asked: ${half(say)}.`] },
         "one-too-narrow": { name: "one too narrow", because: () => ["The width is right, but that cuff does not exceed it. A cuff that is too narrow needs more pressure for the same effect."] },
         "widest-whatever": { name: "the widest, whatever the limb", because: (say) => [`It is wide enough, and so is the one of ${chosen(say)}. On a short thigh a needlessly wide cuff comes near the field.`] },
       },
       working: (say) => [
-        `Half the diameter: ${say.bare("girthCm")} ÷ (2 × π) = ${half(say)}, rounded up ${isNone(say) ? measure(Math.ceil((10 * say.value("girthCm")) / (2 * Math.PI)) / 10, "cm", 1) : measure(Math.ceil(10 * answerIn(say, "leastCm")) / 10, "cm", 1)}`,
+        `Half the diameter: ${say.bare("girthCm")} ÷ (2 × π) = ${half(say)}, rounded up: ${isNone(say) ? measure(Math.ceil((10 * say.value("girthCm")) / (2 * Math.PI)) / 10, "cm", 1) : measure(Math.ceil(10 * answerIn(say, "leastCm")) / 10, "cm", 1)}`,
         isNone(say) ? `The widest here is ${say.of("wideCuffCm")}: none will do.` : `The narrowest wider than that: ${chosen(say)}`,
       ],
       right: (say) => isNone(say) ? [`The limb needs more than ${half(say)} and the widest here has ${say.of("wideCuffCm")}. Fetch another; do not make up for width with pressure.`] : [`More than ${half(say)}, so the cuff of ${chosen(say)}. The wider the cuff, the less pressure it needs.`],
       off: (say) => [`Girth ÷ (2 × π) is half the diameter: ${half(say)}. Then look for the first cuff beyond it.`],
       inverse: () => [],
-      turns: (say) => [`The first cuff will do up to a girth of ${measure(2 * Math.PI * say.value("narrowCuffCm"), "cm", 1)}, the second up to ${measure(2 * Math.PI * say.value("middleCuffCm"), "cm", 1)}, the third up to ${measure(2 * Math.PI * say.value("wideCuffCm"), "cm", 1)}.`],
+      turns: (say) => [`The first cuff will do up to a girth of ${reach(say, "narrowCuffCm")}, the second up to ${reach(say, "middleCuffCm")}, the third up to ${reach(say, "wideCuffCm")}.`],
     },
   },
 };

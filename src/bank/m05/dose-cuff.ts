@@ -110,7 +110,7 @@ const words: TrayFamily["words"][Language] = {
   working: (say) => rowsOf(drawOf(say)).map((row) => VERDICTS[kindOf(row, drawOf(say))](row, say)),
   right: () => ["Two intervals for each child: from the end of the dose to the cuff, and from its start to the skin. A dose after the cuff cannot reach the field."],
   off: () => ["Go through each line twice: end of the dose to the cuff, then start of the dose to the skin."],
-  moves: (say) => [`For ${say.bare("gapMin")} the end of the dose and the cuff count; for ${say.bare("windowMin")} the start of the dose and the skin. A cuff that goes up a few minutes later mends the first and may break the second.`],
+  moves: (say) => [`The ${say.of("gapMin")} run from the end of the dose to the cuff; the ${say.of("windowMin")} from the start of the dose to the skin. A cuff that goes up a few minutes later mends the first and may break the second.`],
   turns: () => ["When every line keeps both intervals. The sheet of another hospital may draw the line elsewhere."],
 };
 

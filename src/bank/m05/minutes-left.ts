@@ -133,10 +133,10 @@ export const cuffMinutesLeft: SumFamily = {
       says: { none: "No minutes are left", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "counted-from-the-cut": { name: "counted from the skin cut", because: (say) => [`The limb has been without flow since ${say.about("upAt")}, not since ${say.about("cutAt")}. The sheet counts from inflation.`] },
-        "counted-from-now": { name: "counted from now", because: (say) => [`The limit began at ${say.about("upAt")}. ${measure(usedMin(say), "min")} of it are used already.`] },
+        "counted-from-now": { name: "counted from now", because: (say) => [`The count began at ${say.about("upAt")}. ${measure(usedMin(say), "min")} of the ${say.of("limitMin")} are used already.`] },
         "warning-left-out": { name: "alarm at the limit", because: (say) => [`At ${limitAt(say)} the limit is reached. The alarm must ring ${say.of("warningMin")} before, so that somebody can act.`] },
         "hour-not-carried": { name: "hour not carried", because: (say) => [`No clock shows more than 59 minutes. Sixty of them make an hour: ${alarmAt(say)}.`] },
-        "hundred-minutes": { name: "a hundred minutes in the hour", because: (say) => [`Clock times are not decimals. From ${say.about("upAt")} to ${say.about("nowAt")} are ${measure(usedMin(say), "min")}.`] },
+        "hundred-minutes": { name: "a hundred minutes in the hour", because: (say) => [`Clock times are not decimals. From ${say.about("upAt")} to ${say.about("nowAt")} it is ${measure(usedMin(say), "min")}.`] },
         "sign-lost": { name: "sign lost", because: (say) => [`${measure(usedMin(say), "min")} are used and the limit is ${say.of("limitMin")}. Those minutes are over the limit, not left.`] },
       },
       working: (say) => [

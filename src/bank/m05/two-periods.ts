@@ -101,10 +101,10 @@ export const twoPeriods: SumFamily = {
       asks: { countedMin: "Minutes that count", leftMin: "Minutes left" },
       says: { none: "No minutes are left", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "reset-after-a-short-rest": { name: "count begun anew after a short rest", because: (say) => [`${rest(say)} of rest are fewer than the ${say.of("restMin")} that the sheet asks for. The first ${measure(first(say), "min")} still count.`] },
+        "reset-after-a-short-rest": { name: "count begun anew after a short rest", because: (say) => [`${rest(say)} of rest is less than the ${say.of("restMin")} that the sheet asks for. The first ${measure(first(say), "min")} still count.`] },
         "never-reset": { name: "count never begun anew", because: (say) => [`The rest of ${rest(say)} reached the ${say.of("restMin")} of the sheet. Its count begins anew with the second inflation. Counting on is cautious, but it is not what this sheet asks.`] },
-        "rest-counted": { name: "rest counted as pressure", because: (say) => [`While the cuff was down, blood ran. The ${rest(say)} between the periods are no minutes under pressure.`] },
-        "limit-left-whole": { name: "limit left whole", because: (say) => [isOver(say) ? `${countedText(say)} count, and the limit is ${say.of("limitMin")}. All of it is used; nothing is left.` : `${countedText(say)} of the ${say.of("limitMin")} are used. What is left is the rest of it, not the whole.`] },
+        "rest-counted": { name: "rest counted as pressure", because: (say) => [`While the cuff was down, the leg had its blood. The ${rest(say)} between the periods are not minutes under pressure.`] },
+        "limit-left-whole": { name: "limit left whole", because: (say) => [isOver(say) ? `${countedText(say)} count, and the limit is ${say.of("limitMin")}. All of it is used; nothing is left.` : `${countedText(say)} of the ${say.of("limitMin")} are used. What is left is what remains of the limit, not the whole of it.`] },
         "sign-lost": { name: "sign lost", because: (say) => [`${countedText(say)} count and the limit is ${say.of("limitMin")}. Those minutes are over the limit, not left.`] },
       },
       working: (say) => [
