@@ -2,10 +2,12 @@ import { kneeFrom } from "../engine/knee/knee.ts";
 import type { Item } from "../engine/question/item.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { ADULT_CAPSULE_MM, KNEE_BANDS, kneeSizes } from "../facts/knee-model.ts";
-import { type AxialFrame, axialFrame } from "./axial-frame.ts";
+import type { Point } from "../engine/geometry/vec2.ts";
+import { type AxialFrame, axialFrame, pointAt } from "./axial-frame.ts";
 import { cautionLines } from "./caution-lines.ts";
 import { axialBase, axialStructures } from "./axial-tissue.ts";
 import { element, label, px } from "./markup.ts";
+import { rimMarks, rimPointAt } from "./rim-marks.ts";
 
 const SECTORS = ["in front", "in front on the right", "on the right", "behind on the right", "behind", "behind on the left", "on the left", "in front on the left"] as const;
 const SECTOR_RAD = Math.PI / 4;
@@ -28,11 +30,14 @@ const placeInWords = ({ id, xMm, yMm }: Region): string => {
 export interface MarksFigure {
   readonly markup: string;
   readonly text: string;
+  /** The point of the model under a place of the picture, both given as shares of the picture's width. */
+  readonly pointUnder: (name: "wide" | "narrow", xShare: number, yShare: number) => Point;
 }
 
-/** The axial plane with numbered places, for a question that asks what lies where; null for any other. */
-export const marksOfItem = (item: Item): MarksFigure | null => {
+/** The figure with numbered places of a question that asks for marks, the axial plane for most; null for any other question. */
+export const marksOfItem = (item: Item, chosen: readonly string[] = []): MarksFigure | null => {
   if (item.kind !== "mark") return null;
+  if (item.family === "spread") return { ...rimMarks(item, chosen), pointUnder: (_, xShare, yShare) => rimPointAt(xShare, yShare) };
   const band = KNEE_BANDS.find((one) => one === item.about["band"]) ?? "8-10";
   const knee = kneeFrom(kneeSizes({ band, side: item.about["side"] === "left" ? "left" : "right", capsuleMm: ADULT_CAPSULE_MM / 2 }));
   const drawing = (name: "wide" | "narrow"): string => {
@@ -41,5 +46,5 @@ export const marksOfItem = (item: Item): MarksFigure | null => {
     return element("svg", { class: `fig ${name}`, viewBox: `0 0 ${px(frame.widthPx)} ${px(frame.heightPx + (name === "wide" ? 24 : 44))}`, "aria-hidden": "true", focusable: "false" }, axialBase(frame, knee) + axialStructures(frame, knee, null) + marks(frame, item.regions) + caution);
   };
   const text = `The axial plane of the model knee, seen from above, front at the top. Two menisci lie side by side; the rounder one, nearly closed, is the lateral one, and behind its rim lies a tendon. Numbered places: ${item.regions.map(placeInWords).join("; ")}. ${cautionText("C8")}`;
-  return { markup: drawing("wide") + drawing("narrow"), text };
+  return { markup: drawing("wide") + drawing("narrow"), text, pointUnder: pointAt };
 };

@@ -1,16 +1,15 @@
 import { type PointerEvent, useId, useState } from "react";
 import type { MarkItem } from "../engine/question/item.ts";
-import { pointAt } from "../figures/axial-frame.ts";
-import { marksOfItem } from "../figures/axial-marks.ts";
+import { type MarksFigure, marksOfItem } from "../figures/axial-marks.ts";
 import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
 import { Drawing } from "./Drawing.tsx";
 
 /** The numbered place nearest to a point of the picture. */
-const nearest = (item: MarkItem, event: PointerEvent<HTMLElement>): string | null => {
+const nearest = (item: MarkItem, { pointUnder }: MarksFigure, event: PointerEvent<HTMLElement>): string | null => {
   const svg = [...event.currentTarget.querySelectorAll("svg")].find((one) => one.getBoundingClientRect().width > 0);
   if (!svg) return null;
   const box = svg.getBoundingClientRect();
-  const point = pointAt(svg.classList.contains("narrow") ? "narrow" : "wide", (event.clientX - box.left) / box.width, (event.clientY - box.top) / box.width);
+  const point = pointUnder(svg.classList.contains("narrow") ? "narrow" : "wide", (event.clientX - box.left) / box.width, (event.clientY - box.top) / box.width);
   const far = ({ xMm, yMm }: { readonly xMm: string; readonly yMm: string }): number => Math.hypot(Number(xMm) - point.xMm, Number(yMm) - point.yMm);
   return [...item.regions].sort((first, second) => far(first) - far(second))[0]?.id ?? null;
 };
@@ -20,14 +19,14 @@ export const AskedMark = ({ item, words, onAnswer, ...rest }: AskedPart<MarkItem
   const id = useId();
   const [picks, setPicks] = useState<Readonly<Record<string, string>>>({});
   const [active, setActive] = useState(item.targets[0]?.id ?? "");
-  const figure = marksOfItem(item);
+  const figure = marksOfItem(item, Object.values(picks));
   const pick = (target: string, region: string): void => {
     const next = { ...picks, [target]: region };
     setPicks(next);
     setActive(item.targets.find((one) => next[one.id] === undefined)?.id ?? target);
   };
   const onPointerDown = (event: PointerEvent<HTMLElement>): void => {
-    const region = nearest(item, event);
+    const region = figure && nearest(item, figure, event);
     if (region !== null) pick(active, region);
   };
   const check = (): void => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
+import { answerTo, draw, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
 
@@ -59,6 +59,46 @@ describe("stitches on a tear", () => {
       const diary = Array.from({ length: of("stitches") }, (_stitch, at) => (at === 0 ? 0 : of("swapMin")) + of("eachMin"));
       return one(of("cuffLeftMin") - diary.reduce((sum, minutes) => sum + minutes, of("lookMin")), 0);
     })).toEqual([]);
+  });
+});
+
+describe("places for stitches", () => {
+  /** Walks the tear from margin to margin, stitch by stitch, and never further than the widest gap; the rule of the printed sheet. */
+  const keeps = (places: readonly string[], item: Item): boolean => {
+    const of = reader(item);
+    const left = new Set(places);
+    let [at, used] = [of("endMarginMm"), 1];
+    if (!left.delete(String(at))) return false;
+    while (left.size > 0) {
+      const next = Array.from({ length: of("greatestSpacingMm") }, (_, step) => at + step + 1).filter((place) => left.has(String(place)))[0];
+      if (next === undefined || String(next) === item.about["soft"]) return false;
+      left.delete(String(next));
+      [at, used] = [next, used + 1];
+    }
+    return used === of("stitches") && at === of("tearMm") - of("endMarginMm");
+  };
+  /** Every way to choose so many of a list, by counting through all yes-and-no rows. */
+  const ways = (list: readonly string[], count: number): readonly (readonly string[])[] =>
+    Array.from({ length: 2 ** list.length }, (_, row) => list.filter((_one, at) => (row >> at) % 2 === 1)).filter((chosen) => chosen.length === count);
+
+  it("are right exactly where a walk along the tear finds every stitch in reach, and more than one way is right in many draws", () => {
+    let many = 0;
+    const failed = items("spread").flatMap((item) => {
+      if (item.kind !== "mark") return ["not marks"];
+      // All sets that differ from a right one in one stitch, and in few draws all sets there are.
+      const sets = Number(item.seed) < 40 ? ways(item.regions.map(({ id }) => id), item.targets.length) : [];
+      const own = answerTo(item);
+      const right = own.kind === "mark" ? item.targets.map(({ id }) => item.regions.find(({ xMm, yMm }) => xMm === own.points[id]?.xMm && yMm === own.points[id]?.yMm)?.id ?? "") : [];
+      const near = right.flatMap((_, at) => item.regions.map(({ id }) => right.with(at, id)));
+      const asked = [right, ...near, ...sets];
+      if (sets.filter((set) => keeps(set, item)).length > 1) many += 1;
+      return asked.filter((set) => {
+        const points = Object.fromEntries(item.targets.map(({ id }, at) => [id, item.regions.find((region) => region.id === set[at]) ?? { xMm: "", yMm: "" }]));
+        return (grade(item, { kind: "mark", points }).verdict === "right") !== (new Set(set).size === set.length && keeps(set, item));
+      }).map((set) => `${item.seed} ${set.join(" ")}`);
+    });
+    expect(failed).toEqual([]);
+    expect(many).toBeGreaterThan(5);
   });
 });
 

@@ -7,10 +7,11 @@ import { openVsUsed } from "./open-vs-used.ts";
 import { needlePasses } from "./passes.ts";
 import { physisShare } from "./physis-share.ts";
 import { realGap } from "./real-gap.ts";
+import { spread } from "./spread.ts";
 import { timeFit } from "./time-fit.ts";
 
 /** Families of module M11, in the order of their codes, newest version first. */
 export const M11: readonly (readonly Family[])[] = [
-  [howMany], [realGap], [needlePasses], [bothFaces], [oneStitch], [loadShare], [timeFit], [openVsUsed],
+  [howMany], [realGap], [needlePasses], [bothFaces], [oneStitch], [spread], [loadShare], [timeFit], [openVsUsed],
   [physisShare],
 ];

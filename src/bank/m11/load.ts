@@ -7,6 +7,7 @@ export const LOAD_M11: Loaders = {
   passes: async () => (await import("./passes.ts")).needlePasses,
   "both-faces": async () => (await import("./both-faces.ts")).bothFaces,
   "one-stitch": async () => (await import("./one-stitch.ts")).oneStitch,
+  spread: async () => (await import("./spread.ts")).spread,
   "load-share": async () => (await import("./load-share.ts")).loadShare,
   "time-fit": async () => (await import("./time-fit.ts")).timeFit,
   "open-vs-used": async () => (await import("./open-vs-used.ts")).openVsUsed,

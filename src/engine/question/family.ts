@@ -167,18 +167,24 @@ export interface MarkFamily extends FamilyHead<"mark"> {
   readonly regions: (draw: Draw) => readonly RegionSpec[];
   /** The region of each target. */
   readonly truth: (draw: Draw) => Readonly<Record<string, string>>;
+  /** Where many placements are right: how the regions chosen for the targets keep the rule. `truth` is then one of them. */
+  readonly check?: (draw: Draw, chosen: Readonly<Record<string, string>>) => RuleCheck;
   readonly critical?: readonly string[];
   readonly slips: readonly { readonly id: string; readonly gives: (draw: Draw) => Readonly<Record<string, string>> | null }[];
   readonly words: Words<MarkWords>;
 }
 
-/** How a line lies in the model: what is right about it and what is broken. */
-export interface LineCheck {
+/** What is right about a placement and what is broken. */
+export interface RuleCheck {
   readonly isRight: boolean;
-  readonly isUnsafe: boolean;
   /** Share of what was asked that holds, 0 to 1. */
   readonly score: number;
   readonly slip?: string;
+}
+
+/** How a line lies in the model. */
+export interface LineCheck extends RuleCheck {
+  readonly isUnsafe: boolean;
 }
 
 export interface PlacedLine {

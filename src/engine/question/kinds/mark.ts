@@ -1,9 +1,9 @@
 import { toNumber } from "../../quantity/decimal.ts";
 import { parseQuantity } from "../../quantity/parse.ts";
-import type { MarkFamily, RegionSpec } from "../family.ts";
+import type { MarkFamily, RegionSpec, RuleCheck } from "../family.ts";
 import type { Draw } from "../family-head.ts";
 import type { MarkItem } from "../item.ts";
-import { type KindRules, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
+import { type KindRules, type Marked, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { MarkResponse, PointText } from "../response.ts";
 
 const PLACES = 2;
@@ -43,6 +43,10 @@ const applying = (family: MarkFamily, draw: Draw) =>
     return given === null ? [] : [{ id, given }];
   });
 
+/** A placement that is marked by a rule, as many placements keep it. */
+const byRule = ({ isRight, score, slip }: RuleCheck): Marked =>
+  isRight ? { verdict: "right", score: 1, parts: [] } : { verdict: "safe-side", score, parts: [], ...(slip === undefined ? {} : { slip }) };
+
 /** Marks: each target in its own region; a critical target elsewhere is unsafe. */
 export const markRules: KindRules<MarkFamily, MarkItem> = {
   drawOf: plainDraw,
@@ -59,6 +63,7 @@ export const markRules: KindRules<MarkFamily, MarkItem> = {
       if (region === null) return missingPart(target);
       hit[target] = region;
     }
+    if (family.check) return byRule(family.check(draw, hit));
     const truth = family.truth(draw);
     const wrong = targets.filter((target) => hit[target] !== truth[target]);
     const score = 1 - wrong.length / targets.length;
@@ -70,13 +75,15 @@ export const markRules: KindRules<MarkFamily, MarkItem> = {
     targets: family.targets(draw).map((id) => ({ id, text: family.words.en.targets[id] ?? id })),
     regions: family.regions(draw).map((region) => ({ id: region.id, ...pointOf(region) })),
   }),
-  compare: (family, item, { response }) => {
+  compare: (family, item, { response, verdict }) => {
     const draw = plainDraw(item);
     const truth = family.truth(draw);
     const regions = family.regions(draw);
     return item.targets.map(({ id, text }) => {
-      const answer = truth[id] ?? "";
-      const yours = response.kind === "mark" ? { yours: regionAt(regions, response.points[id]) ?? "" } : {};
+      const own = response.kind === "mark" ? (regionAt(regions, response.points[id]) ?? "") : "";
+      // Of many right placements the learner's own stands beside itself.
+      const answer = family.check && verdict.verdict === "right" ? own : (truth[id] ?? "");
+      const yours = response.kind === "mark" ? { yours: own } : {};
       return { ask: id, label: text, ...yours, answer, accepted: answer };
     });
   },
