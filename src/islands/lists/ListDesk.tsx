@@ -38,7 +38,7 @@ const OpenList = ({ list, modules, titles }: OpenProps) => {
     const known = recallLearner(list);
     if (known !== null) attemptAt(list, known).then(setWhere, () => undefined);
   }, [list]);
-  if (where === null) return <ListFirst list={list} titles={titles} begun={0} onBegin={(learner) => void enter(learner)} />;
+  if (where === null) return <ListFirst list={list} titles={titles} onBegin={(learner) => void enter(learner)} />;
   if (where.isHandingIn) return <HandInPage list={list} learner={where.learner} onBack={() => setWhere({ ...where, isHandingIn: false })} />;
   return <ListWork key={where.attempt} list={list} learner={where.learner} attempt={where.attempt} modules={modules} onHandIn={() => setWhere({ ...where, isHandingIn: true })} onNext={() => setWhere({ ...where, attempt: where.attempt + 1 })} />;
 };

@@ -6,7 +6,7 @@ import { dateText, mustOf, ruleText, type Titles } from "./list-text.ts";
 const words = listWordsOf("en").first;
 
 /** What a learner must know before beginning: when it is due, how many questions, when it passes, what is stored. */
-export const ListFacts = ({ list, titles, begun }: { readonly list: TeachingList; readonly titles: Titles; readonly begun: number }) => {
+export const ListFacts = ({ list, titles }: { readonly list: TeachingList; readonly titles: Titles }) => {
   const must = mustOf(list);
   const questions = filled(list.sheet === "own" ? words.questionsOwn : words.questionsSame, { count: String(questionCount(list)) });
   return (
@@ -15,7 +15,7 @@ export const ListFacts = ({ list, titles, begun }: { readonly list: TeachingList
         <div><dt>{words.due}</dt><dd>{dateText(list.dueOn)}</dd></div>
         <div><dt>{words.opens}</dt><dd>{dateText(list.opensOn)}</dd></div>
         <div><dt>{words.questions}</dt><dd>{questions}</dd></div>
-        <div><dt>{words.attempts}</dt><dd>{filled(words.attemptsUsed, { used: String(begun), all: String(list.attempts) })}</dd></div>
+        <div><dt>{words.attempts}</dt><dd>{list.attempts}</dd></div>
       </dl>
       <div className="two">
         <section>

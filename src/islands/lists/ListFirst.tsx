@@ -35,12 +35,11 @@ const Field = ({ label, hint, problem, value, onType }: FieldProps) => {
 interface FirstProps {
   readonly list: TeachingList;
   readonly titles: Titles;
-  readonly begun: number;
   readonly onBegin: (learner: Learner) => void;
 }
 
 /** The first screen of a list: everything that holds for it, before anything is asked; then the learner code. */
-export const ListFirst = ({ list, titles, begun, onBegin }: FirstProps) => {
+export const ListFirst = ({ list, titles, onBegin }: FirstProps) => {
   const heading = useRef<HTMLHeadingElement>(null);
   const [typed, setTyped] = useState({ learner: "", place: "", spoken: "" });
   const [fault, setFault] = useState<LearnerFault | null>(null);
@@ -61,7 +60,7 @@ export const ListFirst = ({ list, titles, begun, onBegin }: FirstProps) => {
     <form className="list-first" onSubmit={(event) => { event.preventDefault(); begin(); }}>
       <p className="l">{words.list}</p>
       <h2 tabIndex={-1} ref={heading} className="headline">{list.title}</h2>
-      <ListFacts list={list} titles={titles} begun={begun} />
+      <ListFacts list={list} titles={titles} />
       <h3>{words.cautions}</h3>
       <div className="cautions-row">{CAUTIONS.map((id) => <p className="caution" key={id} data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}</div>
       {isLate ? <p className="notice">{filled(words.overdue, { date: dateText(list.dueOn) })}</p> : null}

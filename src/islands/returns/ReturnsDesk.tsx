@@ -4,6 +4,7 @@ import type { Paper } from "../../engine/cohort/paper.ts";
 import type { Returns } from "../../engine/cohort/returns.ts";
 import { listId, type TeachingList } from "../../engine/record/list-form.ts";
 import { listWordsOf } from "../../facts/list-words.ts";
+import { SITE } from "../../facts/site.ts";
 import { filled } from "../../facts/words.ts";
 import type { CourseModule } from "../course.ts";
 import { ListOpener } from "../lists/ListOpener.tsx";
@@ -62,6 +63,7 @@ const OpenDesk = ({ list, modules }: { readonly list: TeachingList; readonly mod
         <div><dt>{words.list}</dt><dd>{list.title}</dd></div>
         <div><dt>{words.due}</dt><dd>{dateText(list.dueOn)}</dd></div>
         <div><dt>{words.keep}</dt><dd>{dateText(list.keepUntil)}</dd></div>
+        <div><dt>{words.edition}</dt><dd>{SITE.edition}</dd></div>
       </dl>
       <p className="note">{ruleText(list.rule)}</p>
       <ReturnsIn done={done} all={all} counted={countedText(rows, returns)} onTake={take} />
