@@ -57,7 +57,7 @@ export const annulus: SumFamily = {
       slips: {
         "area-share": { name: "share of the area", because: (say) => [`That much of the opening is free. But in a gap of ${gap(say)} all the liquid runs close to a wall, and the flow of a gap falls with its cube.`] },
         "gap-as-a-tube": { name: "gap taken for a tube", because: () => ["A gap goes all the way round the scope; a tube of the same width would leave far less. The ring has its own formula."] },
-        "whole-difference-for-the-gap": { name: "whole difference taken for the gap", because: (say) => [`The difference of the diameters lies on two sides: the gap is ${gap(say)}. Twice the gap makes the flow eight times too large.`] },
+        "whole-difference-for-the-gap": { name: "whole difference taken for the gap", because: (say) => [`The difference of the diameters lies on two sides: the gap is ${gap(say)}. Twice the gap makes the flow about eight times too large.`] },
         "fourth-powers-alone": { name: "scope’s wall left out", because: () => ["One less the fourth power treats the scope as if the liquid slid along it. It sticks there too, and that takes nearly all that is left."] },
       },
       working: (say) => [
@@ -66,9 +66,9 @@ export const annulus: SumFamily = {
         `= ${answer(say)}`,
       ],
       right: (say) => [`${answer(say)} by the ideal law. In practice an open sheath at working pressure gains less than the law says, so taking the scope out helps less than this suggests; no measured flow of such a gap was found.`],
-      off: (say) => [`The gap is ${gap(say)} on each side. Use the law of the ring for the flow with the scope and the law of the tube for the flow without it; length and pressure fall out.`],
+      off: (say) => [`The gap is ${gap(say)} on each side. Use the law of the ring for the flow with the scope and the law of the tube for the flow without it; length and pressure cancel.`],
       inverse: () => [],
-      turns: (say) => [`Nothing else than the two diameters counts. A scope a tenth of a millimetre thinner would leave ${measure(HUNDRED * openShare({ scopeMm: say.value("scopeMm") - 0.1, boreMm: say.value("boreMm") }), "%", 1)}.`],
+      turns: (say) => [`Nothing but the two diameters counts. A scope a tenth of a millimetre thinner would leave ${measure(HUNDRED * openShare({ scopeMm: say.value("scopeMm") - 0.1, boreMm: say.value("boreMm") }), "%", 1)}.`],
     },
   },
 };

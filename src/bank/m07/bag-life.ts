@@ -29,6 +29,8 @@ const usable = (say: Say): string => say.number(sumOnGrid(say.value("bagMl"), -s
 const runs = (say: Say): string => say.number(say.value("flowMlPerMin") * say.value("caseMin"), 0);
 const lasts = (say: Say): string => measure(Math.floor(answerIn(say, "lastsMin")), "min");
 const bags = (say: Say): string => say.number(answerIn(say, "bags"), 0);
+/** One bag that outlasts the case is never changed. */
+const changeWords = (say: Say): string => (answerIn(say, "lastsMin") >= say.value("caseMin") ? `A bag lasts ${lasts(say)} and the fluid runs for ${say.of("caseMin")}` : `Change after ${lasts(say)}`);
 const bagWords = (say: Say): string => (answerIn(say, "bags") === 1 ? "one bag is enough" : `${bags(say)} bags are needed`);
 
 /** 07f: how long a bag lasts down to its reserve, and how many the case needs. */
@@ -87,10 +89,10 @@ export const bagLife: SumFamily = {
       },
       working: (say) => [
         `A bag gives ${say.bare("bagMl")} − ${say.bare("reserveMl")} = ${usable(say)} mL`,
-        `${usable(say)} ÷ ${say.bare("flowMlPerMin")} = ${answerIn(say, "lastsMin").toFixed(1)}, rounded down ${lasts(say)}`,
+        `${usable(say)} ÷ ${say.bare("flowMlPerMin")} = ${answerIn(say, "lastsMin").toFixed(2)}, rounded down: ${lasts(say)}`,
         `The case takes ${say.bare("flowMlPerMin")} × ${say.bare("caseMin")} = ${runs(say)} mL; ÷ ${usable(say)} and rounded up: ${bags(say)}`,
       ],
-      right: (say) => [`Change after ${lasts(say)}; ${bagWords(say)}. The minutes are rounded down and the bags up, because both must hold.`],
+      right: (say) => [`${changeWords(say)}; ${bagWords(say)}. The minutes are rounded down and the bags up, because both must hold.`],
       off: (say) => [`Take the reserve off the bag first: ${usable(say)} mL run. Then divide by the flow for the minutes, and divide what the case takes by it for the bags.`],
       inverse: () => [],
       turns: (say) => [`The number of bags changes where what the case takes is a whole number of ${usable(say)} mL: at that flow and time the last bag is just used up.`],

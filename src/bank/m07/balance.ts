@@ -91,8 +91,10 @@ const drawOf = (say: Say): Draw => ({
 const ends = (say: Say) => balanceOf(drawOf(say).givens, drawOf(say).about);
 const inMl = (say: Say): string => `${ends(say).leastMl} to ${measure(ends(say).greatestMl, "mL")}`;
 const inMlPerKg = (say: Say): string => `${say.number(ends(say).leastMlPerKg)} to ${measure(ends(say).greatestMlPerKg, "mL/kg", 1)}`;
+const notCollectedMl = (say: Say): number => say.value("inMl") - say.value("collectedMl");
+const allowedMl = (say: Say): string => measure(say.value("limitMlPerKg") * say.value("weightKg"), "mL");
 const isOver = (say: Say): boolean => ends(say).greatestMlPerKg > say.value("limitMlPerKg");
-const verdict = (say: Say): string => isOver(say) ? `The top end lies above the ${say.of("limitMlPerKg")} of the sheet: say so aloud now, to surgeon and anaesthetist.` : `The top end stays within the ${say.of("limitMlPerKg")} of the sheet; the count goes on.`;
+const verdict = (say: Say): string => isOver(say) ? `The top end, ${measure(ends(say).greatestMl, "mL")}, lies above the ${allowedMl(say)} that ${say.of("limitMlPerKg")} mean for this child: say so aloud now, to surgeon and anaesthetist.` : `The top end, ${measure(ends(say).greatestMl, "mL")}, stays within the ${allowedMl(say)} that ${say.of("limitMlPerKg")} mean for this child; the count goes on.`;
 const drapesWords = (say: Say): string => (say.about("drapes") === "estimated" ? "Floor and drapes were estimated, each from least to most." : "The floor was estimated; the drapes and gowns are wet, and nobody has measured them.");
 
 /** 07g: what cannot be accounted for, as a range in millilitres for each kilogram. */
@@ -142,22 +144,22 @@ export const balance: RangeFamily = {
       },
       slips: {
         "not-measured-as-nothing": { name: "not measured taken for nothing", because: () => ["Not measured is not nothing. The drapes may hold any part of the rest, so the lower end falls to 0; the upper end stays."] },
-        "not-measured-as-all": { name: "not measured taken for everything", because: () => ["That lets the drapes explain it all. They may, or they may hold nothing: then everything else is in the child. The upper end must say so."] },
+        "not-measured-as-all": { name: "not measured taken for everything", because: () => ["That lets the drapes explain it all. They may, or they may hold nothing: then all the rest may be in the child. The upper end must say so."] },
         "middle-only": { name: "the middle of the estimates", because: (say) => [`An estimate from least to most has two ends, and so has the answer: ${inMlPerKg(say)}. The middle hides the end that counts.`] },
-        "estimates-left-out": { name: "estimates left out", because: () => ["Floor and drapes were left out, so all of it would be in the child. What is seen on the floor counts, at least with its lower estimate."] },
+        "estimates-left-out": { name: "estimates left out", because: () => ["What lies on the floor and in the drapes was left out, as if all of it could be in the child. Each counts, at least with its lower estimate."] },
         "millilitres-kept": { name: "millilitres for mL/kg", because: (say) => [`${inMl(say)} is right as a volume. The limit counts by weight: divide by ${say.of("weightKg")}.`] },
         "estimates-added": { name: "estimates added", because: () => ["What lies on the floor is out of the child. It is taken away from what went in, not added to it."] },
       },
       working: (say) => [
-        `Not collected: ${say.bare("inMl")} − ${say.bare("collectedMl")} = ${measure(say.value("inMl") - say.value("collectedMl"), "mL")}`,
-        `At most: less the least that went elsewhere, ${measure(knownOut(drawOf(say)).least, "mL")}: ${measure(ends(say).greatestMl, "mL")}`,
-        say.about("drapes") === "estimated" ? `At least: less the most that went elsewhere, ${measure(knownOut(drawOf(say)).greatest, "mL")}: ${measure(ends(say).leastMl, "mL")}` : "At least: the drapes were not measured and may hold all the rest: 0\u2009mL",
-        `÷ ${say.bare("weightKg")}: ${inMlPerKg(say)}`,
+        `Not collected: ${say.bare("inMl")} − ${say.bare("collectedMl")} = ${measure(notCollectedMl(say), "mL")}`,
+        `At most, with the least that went elsewhere: ${notCollectedMl(say)} − ${knownOut(drawOf(say)).least} = ${measure(ends(say).greatestMl, "mL")}`,
+        say.about("drapes") === "estimated" ? `At least, with the most that went elsewhere: ${notCollectedMl(say)} − ${knownOut(drawOf(say)).greatest} = ${measure(ends(say).leastMl, "mL")}` : "At least 0\u2009mL: the drapes were not measured and may hold all the rest",
+        `Each divided by ${say.of("weightKg")}: ${inMlPerKg(say)}`,
       ],
       right: (say) => [`${inMlPerKg(say)}. ${verdict(say)}`],
       off: (say) => [`The least comes from the highest estimates and the most from the lowest: ${inMlPerKg(say)}. ${verdict(say)}`],
       moves: () => ["A wider estimate opens the range at both ends. Measuring the drapes narrows it, and that is worth more than arguing about it."],
-      turns: (say) => [`The top end meets the limit at ${measure(say.value("limitMlPerKg") * say.value("weightKg"), "mL")} for this child. It is the top end that is held against it.`],
+      turns: (say) => [`The top end meets the limit at ${allowedMl(say)} for this child. It is the top end that is held against it.`],
     },
   },
 };

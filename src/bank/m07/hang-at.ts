@@ -61,13 +61,13 @@ export const hangAt: SumFamily = {
       says: COLUMN_SAYS,
       slips: {
         "factor-upside-down": { name: "factor upside down", because: (say) => [`Saline is light: one mmHg needs ${backFactorOf(say)} cm of it. The height in cm must come out larger than the pressure in mmHg.`] },
-        "mmhg-kept": { name: "mmHg read as centimetres", because: (say) => [`${say.of("wantedMmHg")} are not ${say.bare("wantedMmHg")} cm of saline; that column would be too low.`] },
+        "mmhg-kept": { name: "mmHg read as centimetres", because: (say) => [`${say.of("wantedMmHg")} are not ${say.bare("wantedMmHg")}\u2009cm of saline; that column would be too low.`] },
         "from-the-table": { name: "measured from the table edge", because: (say) => [`The knee lies ${say.of("jointAboveTableCm")} above the table top. A bag hung from the table edge is too low by just that.`] },
         "from-the-floor": { name: "joint taken to be on the floor", because: () => ["The height counts from the joint. To find it from the floor, the table and what lies under the knee come on top."] },
       },
       working: (say) => [
         `One mmHg needs ${backFactorOf(say)} cm of this saline: ${say.bare("wantedMmHg")} × ${backFactorOf(say)} = ${ofSay(say, "aboveJointCm")} above the joint`,
-        `Above the floor: ${say.bare("tableAboveFloorCm")} + ${say.bare("jointAboveTableCm")} + ${answerIn(say, "aboveJointCm").toFixed(1)} = ${ofSay(say, "aboveFloorCm")}`,
+        `Above the floor: ${say.bare("tableAboveFloorCm")} + ${say.bare("jointAboveTableCm")} + ${answerIn(say, "aboveJointCm").toFixed(2)} = ${ofSay(say, "aboveFloorCm")}`,
       ],
       right: (say) => [`${ofSay(say, "aboveJointCm")} from the joint to the level, not to the hook of the bag. Raise the table, and the sum starts again.`],
       off: () => ["Turn mmHg into centimetres of saline; that height starts at the joint. Then add what lies between joint and floor."],

@@ -12,7 +12,8 @@ const LOSS = { key: "lostPerTenMmHg", unit: "mmHg", least: 1, greatest: 8, step:
 const TEN = 10;
 
 const lostOf = (givens: Givens): number => (given(givens, "flowMlPerMin") * given(givens, "lostPerTenMmHg")) / TEN;
-const lost = (say: Say): string => measure((say.value("flowMlPerMin") * say.value("lostPerTenMmHg")) / TEN, "mmHg", 1);
+/** Flow and loss meet on a grid of quarters, so two decimals say all of it. */
+const lost = (say: Say): string => { const mmHg = (say.value("flowMlPerMin") * say.value("lostPerTenMmHg")) / TEN; return measure(mmHg, "mmHg", Number.isInteger(2 * mmHg) ? 1 : 2); };
 
 const solved = (givens: Givens): Solution => {
   const setMmHg = given(givens, "setMmHg");
@@ -83,7 +84,7 @@ export const lostOnTheWay: SumFamily = {
       ],
       right: (say) => isStuck(say) ? [`The line would need ${lost(say)} and has ${say.of("setMmHg")}. Such a flow cannot run, so look for the figure that was misread.`] : [`${joint(say)} arrive while it runs. Shut the outflow, and the joint stands at the full ${say.of("setMmHg")}: it is the standing joint that is under the most pressure.`],
       off: (say) => [`The line takes ${lost(say)} at this flow. Set that against the ${say.of("setMmHg")} at its start.`],
-      inverse: (say, { text }) => [`If ${text} were running. Here it is ${say.of("flowMlPerMin")}.`],
+      inverse: (say, { text }) => [`If ${text.startsWith("0.0") ? "nothing" : text} were running. Here it is ${say.of("flowMlPerMin")}.`],
       turns: (say) => [`The set pressure is used up on the way at ${measure((say.value("setMmHg") * TEN) / say.value("lostPerTenMmHg"), "mL/min")}; no more than that can run.`],
     },
   },

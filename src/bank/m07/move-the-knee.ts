@@ -62,7 +62,7 @@ export const moveTheKnee: OrderFamily = {
       slips: {
         "moved-unannounced": { name: "moved without a word", because: () => ["Whoever holds the inflow must know before the knee moves. A warning that comes afterwards empties nothing."] },
         "moved-with-the-scope-in-the-gap": { name: "moved with the scope between the bones", because: () => ["A scope between the bones bends or scores them when the knee moves. Draw back first."] },
-        "moved-under-inflow": { name: "moved under full inflow", because: () => [`Bending makes the joint smaller while fluid still presses in. Filled adult cadaver knees burst at ${bursts()} when moved; a full joint that moves can burst.`] },
+        "moved-under-inflow": { name: "moved under full inflow", because: () => [`A movement can make the joint smaller while fluid still presses in. Filled adult cadaver knees burst at ${bursts()} when moved; a full joint that moves can burst.`] },
         "moved-with-the-outflow-shut": { name: "moved with the outflow shut", because: () => ["What cannot leave is squeezed. With the outflow shut the pressure in a moving joint can rise far above anything the pump makes."] },
         "moved-without-looking": { name: "moved without looking at the pressure", because: () => ["An open tap may be blocked, and a pump takes a moment. Only a pressure that has been seen to fall has fallen."] },
         "filled-before-it-lay-still": { name: "filled before it lay still", because: () => ["Inflow that is raised before the movement fills the joint that is about to move. First move, then fill."] },

@@ -7,7 +7,7 @@ import { jointPressure } from "../../facts/joint-pressure.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, measure } from "./fluid-words.ts";
 
 const FORCE = { key: "forceN", unit: "N", least: 10, greatest: 50, step: 1 } as const;
-const BARREL = { key: "barrelMm", unit: "mm", least: 9, greatest: 30, step: 0.5 } as const;
+const BARREL = { key: "barrelMm", unit: "mm", least: 14, greatest: 30, step: 0.5 } as const;
 const BURST = "capsule-bursts.adult@1";
 const CM_PER_MM_SQUARED = 100;
 const MMHG_PER_KPA = Number(UNITS.kPa.size) / Number(UNITS.mmHg.size);
@@ -17,8 +17,8 @@ const pressureOf = (givens: Givens): number => {
   return barrelMm > 0 && forceN >= 0 ? syringePressureMmHg({ forceN, barrelMm }) : Number.NaN;
 };
 const pressure = (say: Say): string => measure(Math.ceil(answerIn(say, "pressureMmHg")), "mmHg");
-const area = (say: Say): string => ((Math.PI * say.value("barrelMm") ** 2) / 4).toFixed(1);
-const kiloPascal = (say: Say): string => (answerIn(say, "pressureMmHg") / MMHG_PER_KPA).toFixed(1);
+const area = (say: Say): string => ((Math.PI * say.value("barrelMm") ** 2) / 4).toFixed(2);
+const kiloPascal = (say: Say): string => (answerIn(say, "pressureMmHg") / MMHG_PER_KPA).toFixed(2);
 const bursts = (): string => { const { from = "", to = "" } = jointPressure(BURST).value; return `${from}–${to}\u2009mmHg`; };
 
 /** 07h: the pressure that a thumb makes in a syringe. */
@@ -67,9 +67,9 @@ export const syringe: SumFamily = {
       working: (say) => [
         `Area: π × (${say.bare("barrelMm")} ÷ 2)² = ${area(say)} mm²`,
         `${say.bare("forceN")} N ÷ ${area(say)} mm² = ${kiloPascal(say)} kPa`,
-        `1 kPa is ${MMHG_PER_KPA.toFixed(2)} mmHg: ${pressure(say)}, rounded up`,
+        `1 kPa is ${MMHG_PER_KPA.toFixed(4)} mmHg, so it is ${answerIn(say, "pressureMmHg").toFixed(2)} mmHg, rounded up: ${pressure(say)}`,
       ],
-      right: (say) => [`About ${pressure(say)} from a thumb. Filled adult cadaver knees burst at ${bursts()} when they were moved; no value for children was found. A hand has no gauge and no valve, so leave the outflow open.`],
+      right: (say) => [`${pressure(say)} from a thumb. Filled adult cadaver knees burst at ${bursts()} when they were moved; no value for children was found. A hand has no gauge and no valve, so leave the outflow open.`],
       off: (say) => [`Force over area: the area of a circle of ${say.of("barrelMm")} diameter, then kPa into mmHg. The narrower the barrel, the higher the pressure.`],
       inverse: (say, { text }) => [`If the thumb pressed with ${text}. Here it presses with ${say.of("forceN")}.`],
     },

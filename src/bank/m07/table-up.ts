@@ -33,7 +33,7 @@ export const tableUp: SumFamily = {
     const { degrees, origins, sources, densityKgPerM3 } = drawSaline(chance);
     return {
       givens: { levelAboveJointCm: chance.onGrid(LEVEL), movedCm: chance.onGrid(MOVED), densityKgPerM3 },
-      about: { degrees, way: chance.pick(["up", "up", "down"]), child: chance.pick(CHILDREN), age: chance.pick(AGES), who: chance.pick(["The anaesthetist", "The assistant", "A tall surgeon", "The practitioner on the floor"]) },
+      about: { degrees, way: chance.pick(["up", "up", "down"]), child: chance.pick(CHILDREN), age: chance.pick(AGES), who: chance.pick(["The anaesthetist", "The assistant", "The surgeon", "The practitioner on the floor"]) },
       origins,
       sources,
     };

@@ -48,7 +48,7 @@ export const tubePower: SumFamily = {
     en: {
       title: "Bore and flow",
       stems: [
-        (say) => [`${say.about("hospital")} hospital keeps two bores of the same ${say.about("part")}, equally long. The scope is out, the pressure and the liquid are the same.`],
+        (say) => [`${say.about("hospital")} hospital keeps two bores of the same ${say.about("part")}, equally long. Nothing stands inside, and the pressure and the liquid are the same.`],
         (say) => [`The flow is poor. Somebody hands you the wider ${say.about("part")} of the same length; nothing else changes.`],
         (say) => [`Two open tubes of one length, one pressure, one liquid: the narrow ${say.about("part")} and the wider one.`],
       ],
