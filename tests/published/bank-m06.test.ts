@@ -60,6 +60,29 @@ describe("portals and reach", () => {
     expect([...taken].sort()).toEqual(["al", "am", "none"]);
   });
 
+  it("are swapped, kept or given up as a list says that is struck out line by line", () => {
+    const picked = new Set<string>();
+    expect(notRight("swap-or-stay", (item, of) => {
+      const lines = [{ pick: "stay", margin: of("hereMarginMm"), deg: of("hereDeg") }, { pick: "swap", margin: of("otherMarginMm"), deg: of("otherDeg") }];
+      const [thin, oblique] = [lines.filter(({ margin }) => margin < of("leastMarginMm")), lines.filter(({ margin, deg }) => margin >= of("leastMarginMm") && deg > of("mostDeg"))];
+      const left = lines.filter(({ margin, deg }) => margin >= of("leastMarginMm") && deg <= of("mostDeg")).sort((first, second) => second.margin - first.margin || first.deg - second.deg);
+      const other = lines.find(({ pick }) => pick !== left[0]?.pick)?.margin ?? 0;
+      const reasons = [
+        ...(left[0] && left[0].margin > other ? ["larger-margin"] : []),
+        ...(left[0] && left[0].margin === other ? ["equal-then-angle"] : []),
+        ...(thin.length > 0 ? ["below-least"] : []),
+        ...(oblique.length > 0 ? ["too-oblique"] : []),
+      ];
+      picked.add(left[0]?.pick ?? "technique");
+      // A line below the sheet's margin, or with less than the best one keeps, is unsafe however it is reasoned.
+      const best = left[0]?.margin ?? 0;
+      const poor = lines.filter(({ margin }) => margin < of("leastMarginMm") || margin < best).map(({ pick }) => pick);
+      for (const pick of ["stay", "swap", "technique"].filter((one) => one !== (left[0]?.pick ?? "technique"))) expect(grade(item, { kind: "judge", picks: pick, reasons }).verdict).toBe(poor.includes(pick) ? "unsafe-side" : "safe-side");
+      return { kind: "judge", picks: left[0]?.pick ?? "technique", reasons };
+    })).toEqual([]);
+    expect([...picked].sort()).toEqual(["stay", "swap", "technique"]);
+  });
+
   it("differ by 26 points for the peroneal nerve at the lateral edge: 45 and 19 per cent (Houston 2025); in adults 20 and 3 of 29 (2023)", () => {
     expect(notRight("lines-that-touch", (item, of) => {
       const isChild = item.stem.join(" ").toLowerCase().includes("scans of children");

@@ -7,4 +7,5 @@ export const LOAD_M06: Loaders = {
   approach: async () => (await import("./approach.ts")).approach,
   "over-the-hump": async () => (await import("./over-the-hump.ts")).overTheHump,
   "lines-that-touch": async () => (await import("./lines-that-touch.ts")).linesThatTouch,
+  "swap-or-stay": async () => (await import("./swap-or-stay.ts")).swapOrStay,
 };
