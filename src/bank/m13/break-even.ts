@@ -64,15 +64,15 @@ export const breakEven: SumFamily = {
       asks: { casesPieces: "Cases" },
       says: { none: "It never does", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "divided-by-the-price": { name: "divided by the price", because: (say) => [`Each case saves the price of a single-use set and costs reprocessing and repair: ${say.number(savedOf(say), 0)}, not ${say.bare("singlePieces")}.`] },
-        "repair-forgotten": { name: "repair forgotten", because: (say) => [`Reusable things break. ${say.bare("repairPieces")} a case have to come off as well.`] },
+        "divided-by-the-price": { name: "divided by the price", because: (say) => [`Each case saves the price of a single-use set and costs reprocessing and repair. What remains is ${say.number(savedOf(say), 0)}, not ${say.bare("singlePieces")}.`] },
+        "repair-forgotten": { name: "repair forgotten", because: (say) => [`Reusable things break. ${say.bare("repairPieces")} a case has to come off as well.`] },
         "reprocessing-forgotten": { name: "reprocessing forgotten", because: (say) => [`Cleaning and sterilising cost ${say.bare("reprocessPieces")} each time, and that is what makes the difference small.`] },
         "sign-lost": { name: "a loss reckoned as a saving", because: (say) => [`Each case costs ${say.number(-savedOf(say), 0)} more than it saves. The sum never comes back, however many cases there are.`] },
       },
       working: (say) => isNever(say)
         ? [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, "Nothing is saved, so the price never comes back."]
-        : [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, `${say.bare("capitalPieces")} ÷ ${say.number(savedOf(say), 0)} = ${say.number(say.value("capitalPieces") / savedOf(say), 1)}, up to ${answer(say)}`],
-      right: (say) => [isNever(say) ? "Where reprocessing and repair cost as much as a new set, no number of cases brings the price back." : `From ${answer(say)} cases on. Money is one reason among several; it says nothing about what is better for the child.`],
+        : [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, `${say.bare("capitalPieces")} ÷ ${say.number(savedOf(say), 0)} = ${say.number(say.value("capitalPieces") / savedOf(say), 2)}, rounded up: ${answer(say)}`],
+      right: (say) => [isNever(say) ? "Where reprocessing and repair cost as much as a new set or more, no number of cases brings the price back." : `From ${answer(say)} cases on. Money is one reason among several; it says nothing about what is better for the child.`],
       off: (say) => [isNever(say) ? "Look at what each case saves before dividing: here it saves nothing." : `Divide the price by what each case really saves, ${say.number(savedOf(say), 0)}.`],
       inverse: () => [],
       turns: (say) => [`It never pays where reprocessing and repair together reach ${say.bare("singlePieces")}.`],

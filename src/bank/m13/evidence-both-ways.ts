@@ -14,9 +14,9 @@ const DEVICES: Readonly<Record<string, { readonly name: string; readonly single:
 
 /** What somebody makes of the study, and what can be said of it. */
 const CLAIMS: Readonly<Record<string, { readonly told: (isSingleLighter: boolean) => string; readonly judgement: Judgement }>> = {
-  "kit-by-one": { told: () => "“So we know what our needle kit weighs beside a reused scope: read it off there.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
+  "kit-by-one": { told: () => "“So we know how our needle kit compares with a reused scope: read it off there.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
   "kit-by-mean": { told: () => "“Take the mean of all such devices, and you have our needle kit.”", judgement: { picks: "nothing-here", reasons: ["other-device", "both-ways"] } },
-  always: { told: (lighter) => `“${lighter ? "Single use" : "Reuse"} always weighs less, whatever the device; everybody knows that.”`, judgement: { picks: "nothing-here", reasons: ["both-ways"] } },
+  always: { told: (lighter) => `“So it is with every device that has been compared: ${lighter ? "single use" : "reuse"} weighs less.”`, judgement: { picks: "nothing-here", reasons: ["both-ways"] } },
   "that-device": { told: (lighter) => `“In that study, for that device, ${lighter ? "single use" : "reuse"} weighed less.”`, judgement: { picks: "holds-there", reasons: ["as-measured"] } },
   turned: { told: (lighter) => `“In that study, for that device, ${lighter ? "reuse" : "single use"} weighed less.”`, judgement: { picks: "contradicts", reasons: ["as-measured"] } },
 };
@@ -30,7 +30,7 @@ const study = (say: Say): string => {
   return `A study of ${name} found ${pinnedValue(single)} kg of CO₂ equivalent a case for single use and ${pinnedValue(reused)} kg for reuse.`;
 };
 const claimText = (say: Say): string => claimOf(say).told(Number(pinnedValue(deviceOf(say).single)) < Number(pinnedValue(deviceOf(say).reused)));
-const told = (say: Say): string => `${study(say)} Somebody concludes: ${claimText(say)}`;
+const told = (say: Say): string => `${study(say)} Somebody says: ${claimText(say)}`;
 const OPTIONS = { "holds-there": "It holds for that device, as measured", contradicts: "It contradicts the study", "nothing-here": "It cannot be said from this", proven: "It holds for our kit as well" } as const;
 const decided = (say: Say): string => OPTIONS[claimOf(say).judgement.picks as keyof typeof OPTIONS];
 
@@ -41,12 +41,12 @@ const words: JudgeFamily["words"][Language] = {
     (say) => [`${study(say)} No study of needle kits was found. At ${say.about("hospital")} somebody says: ${claimText(say)}`],
     (say) => [`You read a letter before it goes to the board of ${say.about("hospital")}. ${told(say)}`],
   ],
-  question: "What can be said of that conclusion, and why? Name every reason that holds.",
+  question: "What can be said of that sentence, and why? Name every reason that holds.",
   givens: {},
   options: OPTIONS,
   reasons: {
     "as-measured": "The sentence is about what was measured",
-    "other-device": "None of the studies is about this device",
+    "other-device": "None of the studies is about a needle kit",
     "both-ways": "Results of other devices go both ways",
     "bigger-sample": "Many devices together prove it for one more",
     obvious: "Common sense says so",
@@ -56,11 +56,11 @@ const words: JudgeFamily["words"][Language] = {
     "denied-altogether": { name: "denied where it holds", because: () => ["A sentence that stays with the device that was measured may be taken at its word. Look whether it reads the two numbers rightly."] },
     "read-the-wrong-way": { name: "sentence not set beside the numbers", because: (say) => [`${study(say)} Set the sentence beside these two numbers before anything else: is it about them, and does it say what they say?`] },
   },
-  working: (say) => ["Is the sentence about the device that was measured? Then compare it with the numbers.", "Is it about another device, or about all? Results go both ways, and none is about a needle kit.", `Here: ${decided(say).toLowerCase()}.`],
+  working: (say) => ["Is the sentence about the device that was measured? Then compare it with the numbers.", "Is it about a needle kit? No study is. Is it about other devices, or about all? Results go both ways.", `Here: ${decided(say).toLowerCase()}.`],
   right: (say) => [`${decided(say)}. A number belongs to the thing that was measured.`],
   off: (say) => [`Here: ${decided(say).toLowerCase()}. First ask what the sentence is about, then whether the numbers agree.`],
   moves: () => ["Case load, current, transport and cleaning move such results more than the device itself. A study of this kit, here, would be needed."],
-  turns: () => ["A conclusion holds where it stays with the measured device and reads its two numbers the right way round."],
+  turns: () => ["Such a sentence holds where it stays with the measured device and reads its two numbers the right way round."],
 };
 
 /** 13i: what a comparison of other devices says about the own one. */

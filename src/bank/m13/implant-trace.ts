@@ -115,13 +115,13 @@ export const implantTrace: CountFamily = {
       stems: [
         (say) => [`Anchors were implanted in the ${say.about("side")} knee of ${childOf(say)}. The record keeps a label for each one that is inside.`, ...lines(say)],
         (say) => [`At ${say.about("hospital")} the labels of the anchors are set against the sheet before the record is closed.`, ...lines(say)],
-        (say) => [`A lot may be called back one day. Whoever asks then must find every child, and only those. ${childOf(say)}:`, ...lines(say)],
+        (say) => [`A lot may be called back one day. Whoever asks then must find every child that has one of it, and no other. This is the record of ${childOf(say)}.`, ...lines(say)],
       ],
       question: "By lot: how many labels are missing (below 0) or there without an implant (above 0)? And for the side: how many lack it (below 0)? Write 0 where all agrees.",
       givens: {},
       classes: { first: "Labels of the first lot", second: "Labels of the second lot", third: "Labels of the third lot", side: "Labels with the side beside them" },
       slips: {
-        "dropped-as-implanted": { name: "a dropped one counted as implanted", because: () => ["What fell on the floor is not in the child. Its label goes to the waste sheet, and no label of it belongs here."] },
+        "dropped-as-implanted": { name: "a dropped one counted as implanted", because: () => ["What fell on the floor is not in the child. Its label belongs with the waste, and no label of it belongs here."] },
         "unused-as-implanted": { name: "an opened one counted as implanted", because: () => ["Opened is not implanted. What was put back on the trolley needs no label in this record."] },
         "lots-netted": { name: "lots set off against each other", because: (say) => [`One label too many of one lot does not replace a missing one of another: ${differences(say)}. A recall goes by lot.`] },
         "side-overlooked": { name: "side overlooked", because: () => ["A label without its side cannot say which knee it is in. It is not whole."] },

@@ -70,7 +70,7 @@ export const massCarbon: SumFamily = {
       says: { none: "No carbon from burning", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "tonnes-as-kilograms": { name: "tonnes taken for kilograms", because: () => ["The factors are for a tonne. For kilograms they are a thousand times smaller."] },
-        "streams-exchanged": { name: "factors exchanged", because: () => ["The larger factor belongs to the infectious bag, which is burned hotter and longer."] },
+        "streams-exchanged": { name: "factors exchanged", because: () => ["The larger factor belongs to the infectious bag."] },
         "all-as-infectious": { name: "everything as infectious", because: () => ["Only what is infectious carries the larger factor. Sorting is what makes the difference."] },
         "one-stream-only": { name: "one bag forgotten", because: () => ["Both bags are burned. The one that is not infectious counts as well."] },
       },

@@ -14,17 +14,19 @@ interface Field {
 
 const LEFT_DIGIT = 2;
 const RIGHT_DIGIT = 1;
+/** With the greatest digit still a volume that the lightest of the children could have. */
+const LEAST_ML = 4;
 
 const FIELDS: Readonly<Record<string, Field>> = {
   lot: { name: "Lot of each implant", filled: (digit) => `K4${digit}7, two labels kept`, none: "no implant used", half: () => "see packet" },
-  count: { name: "Count at closure", filled: () => "agrees, two signatures", half: () => "agrees" },
+  count: { name: "Count at closure, signed by two", filled: () => "agrees, both signed", half: () => "agrees, one signed" },
   cuff: { name: "Cuff up and down", filled: (digit) => `up 09:1${digit}, down 09:5${digit}`, none: "not used", half: (digit) => `up 09:1${digit}, down` },
   images: { name: "Consent to images", filled: () => "given, signed before the case", none: "no images taken", half: () => "see folder" },
   "operated-side": { name: "Side operated on", filled: (digit) => (digit === LEFT_DIGIT ? "left" : "right") },
   drains: { name: "Drains", filled: () => "one, still in place", none: "none" },
   specimen: { name: "Specimens", filled: () => "one, sent at 10:05", none: "none", half: () => "sent" },
   events: { name: "Complications", filled: () => "blood in the joint, emptied", none: "none" },
-  local: { name: "Local anaesthetic: what, how much, where", filled: (digit) => `bupivacaine 0.25 per cent, 1${digit}\u2009mL, portals`, none: "none given", half: (digit) => `1${digit}\u2009mL, portals` },
+  local: { name: "Local anaesthetic: what, how much, where", filled: (digit) => `bupivacaine 0.25 per cent, ${LEAST_ML + digit}\u2009mL, portals`, none: "none given", half: (digit) => `${LEAST_ML + digit}\u2009mL, portals` },
 };
 const IDS = Object.keys(FIELDS);
 const STATES = ["filled", "none", "blank", "half"] as const;
@@ -89,9 +91,9 @@ export const record: TrayFamily = {
     en: {
       title: "What is missing in the record?",
       stems: [
-        (say) => [`The record of ${childOf(say)}, ${say.about("side")} knee, is about to be closed. The list at ${say.about("hospital")} asks for every line below. Where there was nothing, it asks for the word.`],
-        (say) => [`You read a record at ${say.about("hospital")} before it leaves the theatre: ${childOf(say)}. Each line must be whole, so that somebody who was not there can use it.`],
-        (say) => [`A year from now somebody opens the record of ${childOf(say)}. The local list at ${say.about("hospital")} wants every field filled: times with beginning and end, a dose with its medicine, a count with its signatures, and “none” where there was none.`],
+        (say) => [`The record of ${childOf(say)}, ${say.about("side")} knee, is about to be closed. The list at ${say.about("hospital")} asks for every line below, each whole in itself. Where there was nothing, it asks for the word.`],
+        (say) => [`You read a record at ${say.about("hospital")} before it leaves the theatre: ${childOf(say)}. Each line must be whole in itself, so that somebody who was not there can use it without looking elsewhere.`],
+        (say) => [`A year from now somebody opens the record of ${childOf(say)}. The local list at ${say.about("hospital")} wants every field filled: times with beginning and end, a dose with its medicine, a count with its signatures, nothing that sends the reader elsewhere, and “none” where there was none.`],
       ],
       question: "Which lines are missing or not whole?",
       givens: {},
@@ -99,7 +101,7 @@ export const record: TrayFamily = {
       nothing: "The record is complete",
       slips: {
         "blank-for-none": { name: "a blank taken for “none”", because: () => ["An empty field may mean none, not asked, or forgotten. Only the word says which."] },
-        "half-a-line": { name: "half a line passed", because: () => ["A line with something in it looks filled. A time without its end, a dose without its medicine, or “see packet” cannot be used later."] },
+        "half-a-line": { name: "half a line passed", because: () => ["A line with something in it looks filled. What lacks its end, its medicine or a signature, or sends the reader elsewhere, cannot be used later."] },
         "none-flagged": { name: "“none” flagged", because: () => ["“None” is an answer, and a whole one. Somebody asked and wrote it down."] },
         "all-sent-back": { name: "the whole record sent back", because: () => ["Sent back as a whole, it comes back unread. Name the lines."] },
       },
