@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useMemo, useState } from "react";
+import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from "react";
 import { type CountChoice, type DeskRow, papersOf, type RowState } from "../../engine/cohort/desk-row.ts";
 import type { Paper } from "../../engine/cohort/paper.ts";
 import type { Returns } from "../../engine/cohort/returns.ts";
@@ -56,7 +56,7 @@ const OpenDesk = ({ list, modules }: { readonly list: TeachingList; readonly mod
   const must = useMemo(() => mustOf(list), [list]);
   const isHolding = all + returns.refused.length > 0;
   useWarning(isHolding);
-  const count = (learner: string, isCounted: boolean): void => setAlsoCounted(new Set(isCounted ? [...alsoCounted, learner] : [...alsoCounted].filter((one) => one !== learner)));
+  const count = useCallback((learner: string, isCounted: boolean): void => setAlsoCounted((before) => new Set(isCounted ? [...before, learner] : [...before].filter((one) => one !== learner))), []);
   return (
     <div className="desk">
       <dl className="facts sheet-facts">

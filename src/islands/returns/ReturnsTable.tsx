@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { DeskRow } from "../../engine/cohort/desk-row.ts";
 import type { Refused, Returns } from "../../engine/cohort/returns.ts";
 import { listWordsOf } from "../../facts/list-words.ts";
@@ -26,7 +27,10 @@ const State = ({ row }: { readonly row: DeskRow }) => {
   return <span className={`state ${id === "unsafe" ? "unsafe-side" : id}`}><Glyph id={glyph} /> {words.states[id]}</span>;
 };
 
-const Row = ({ row, isSupervised, byCorrection, alsoCounted, onCount }: Omit<TableProps, "rows" | "returns"> & { readonly row: DeskRow }) => {
+type RowProps = Omit<TableProps, "rows" | "returns"> & { readonly row: DeskRow };
+
+/** Drawn once and kept: while hundreds are marked, only the rows that are new cost anything. */
+const Row = memo(({ row, isSupervised, byCorrection, alsoCounted, onCount }: RowProps) => {
   const { learner, person, sheets, state } = row;
   const routes = [...new Set([...person.received.flatMap(({ routes: own }) => own), ...(person.codes.length > 0 ? (["code"] as const) : [])])];
   const attempts = [...new Set([...sheets.map(({ paper }) => paper.attempt), ...person.codes.map(({ attempt }) => attempt)])];
@@ -45,7 +49,7 @@ const Row = ({ row, isSupervised, byCorrection, alsoCounted, onCount }: Omit<Tab
       <td data-head={HEADS[5]}><b>{words.results[byCorrection ? row.correctedResult : row.result]}</b></td>
     </tr>
   );
-};
+});
 
 const RefusedRow = ({ refused }: { readonly refused: Refused }) => (
   <tr className="refused">
