@@ -5,6 +5,7 @@ import { defineConfig } from "astro/config";
 import { address, folder } from "./src/build/address.ts";
 import { islandIds } from "./src/build/island-ids.ts";
 import { ledgerUse } from "./src/build/ledger-use.ts";
+import { lightImports } from "./src/build/light-imports.ts";
 import { mathPlugin } from "./src/build/math.ts";
 import { slimLedgerForBrowsers } from "./src/build/slim-ledger.ts";
 
@@ -20,7 +21,7 @@ export default defineConfig({
   build: { inlineStylesheets: "never", format: "directory" },
   devToolbar: { enabled: false },
   markdown: { processor: satteri({ features: { math: true }, mdastPlugins: [mathPlugin] }), syntaxHighlight: false },
-  integrations: [react(), mdx(), ledgerUse(), slimLedgerForBrowsers(), islandIds()],
+  integrations: [react(), mdx(), ledgerUse(), slimLedgerForBrowsers(), lightImports(), islandIds()],
   security: {
     csp: {
       directives: ["default-src 'self'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "base-uri 'self'", "form-action 'none'", "object-src 'none'"],
