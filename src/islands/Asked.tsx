@@ -1,4 +1,4 @@
-import { type ComponentType, type ReactNode, useEffect, useId, useState } from "react";
+import { type ComponentType, type ReactNode, useEffect, useId, useRef, useState } from "react";
 import { unitText } from "../engine/quantity/format.ts";
 import type { Item, Option, ShownAsk } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
@@ -84,9 +84,23 @@ const DrawnPicture = ({ item, words }: Pick<AskedProps, "item" | "words">) => {
   return picture ? <ItemPicture picture={picture} words={words} /> : null;
 };
 
+/** Brings the first part that is open into view with the focus, where a long question has scrolled it away. */
+const useOpenPart = (problems: readonly AskVerdict[]) => {
+  const status = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const open = problems.length === 0 ? null : status.current?.parentElement?.querySelector<HTMLElement>("[aria-invalid=true]");
+    const { top = 0, bottom = 0 } = open?.getBoundingClientRect() ?? {};
+    if (!open || (top >= 0 && bottom <= window.innerHeight)) return;
+    (open.querySelector<HTMLElement>("input") ?? open).focus({ preventScroll: true });
+    open.scrollIntoView({ block: "center" });
+  }, [problems]);
+  return status;
+};
+
 /** The question as it is asked: case, givens, and the part that takes the answer. */
 export const Asked = ({ item, words, problems, trouble, built, mapPart = FetchedMap, onAnswer }: AskedProps) => {
   const id = useId();
+  const status = useOpenPart(problems);
   const Answering = isInMap(item) ? mapPart : Part;
   return (
     <>
@@ -94,7 +108,7 @@ export const Asked = ({ item, words, problems, trouble, built, mapPart = Fetched
       {built ?? <DrawnPicture item={item} words={words} />}
       <p className="question" id={`${id}-q`}>{item.question}</p>
       <Answering item={item} words={words} problems={problems} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
-      <div id={`${id}-p`} role="status" className="needs-script">
+      <div id={`${id}-p`} role="status" ref={status} className="needs-script">
         {problems.map((problem) => (
           <p className="problem" key={problem.ask}><Glyph id="v-not-recognised" /><span><b>{words.verdicts["not-recognised"]}.</b> {sentenceFor(problem, item, words)} {words.nothingCounted}</span></p>
         ))}

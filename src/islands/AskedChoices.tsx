@@ -1,6 +1,7 @@
 import { type ReactNode, useId, useRef } from "react";
 import type { JudgeItem, NameItem, Option, TrayItem } from "../engine/question/item.ts";
 import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
+import { Glyph } from "./Glyph.tsx";
 
 /** Names of the boxes that are ticked in a part of the page. */
 const ticked = (root: HTMLElement | null, name: string): readonly string[] =>
@@ -15,10 +16,15 @@ interface ChoicesProps {
   readonly invalid?: true | undefined;
 }
 
+/** Many short options stand side by side, so that twelve things with six bins each do not fill five screens of a phone. */
+const MANY = 5;
+const SHORT = 22;
+const classFor = (options: readonly Option[]): string => (options.length >= MANY && options.every(({ text }) => text.length <= SHORT) ? "choices short" : "choices");
+
 /** A set of choices under its own heading. */
 const Choices = ({ legend, type, name, options, description, invalid }: ChoicesProps) => (
-  <fieldset className="choices" aria-describedby={description} aria-invalid={invalid}>
-    <legend>{legend}</legend>
+  <fieldset className={classFor(options)} aria-describedby={description} aria-invalid={invalid}>
+    <legend>{invalid ? <Glyph id="v-not-recognised" /> : null}{legend}</legend>
     {options.map(({ id, text }) => (
       <label className="choice" key={id}>
         <input type={type} name={name} value={id} />

@@ -1,5 +1,4 @@
-import { type KeyboardEvent, useRef, useState } from "react";
-import { flushSync } from "react-dom";
+import { type KeyboardEvent, useLayoutEffect, useRef, useState } from "react";
 import type { OrderItem } from "../engine/question/item.ts";
 import { filled } from "../facts/words.ts";
 import type { AskedPart } from "./asked-part.ts";
@@ -18,16 +17,20 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
   const [said, setSaid] = useState("");
   const [lifted, setLifted] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
+  const follow = useRef<{ readonly to: number; readonly keep: string } | null>(null);
+  // The focus follows the card at once: a frame later it would be taken from whatever the next key had reached.
+  useLayoutEffect(() => {
+    if (follow.current === null) return;
+    list.current?.querySelectorAll<HTMLElement>("li")[follow.current.to]?.querySelector<HTMLElement>(follow.current.keep)?.focus();
+    follow.current = null;
+  });
   const textOf = (id: string): string => item.cards.find((card) => card.id === id)?.text ?? id;
 
-  const move = (from: number, to: number): void => {
+  const move = (from: number, to: number, keep = "button:not(:disabled)"): void => {
     if (to < 0 || to >= cards.length || to === from) return;
-    // The focus follows the card at once: a frame later it would be taken from whatever the next key had reached.
-    flushSync(() => {
-      setCards(moved(cards, from, to));
-      setSaid(filled(words.parts.moved, { card: textOf(cards[from] ?? ""), at: String(to + 1) }));
-    });
-    list.current?.querySelectorAll<HTMLElement>("li")[to]?.querySelector<HTMLElement>("button:not(:disabled)")?.focus();
+    follow.current = { to, keep };
+    setCards(moved(cards, from, to));
+    setSaid(filled(words.parts.moved, { card: textOf(cards[from] ?? ""), at: String(to + 1) }));
   };
   const onKeyDown = (event: KeyboardEvent, at: number): void => {
     const steps: Readonly<Record<string, number>> = { ArrowUp: at - 1, ArrowDown: at + 1 };
@@ -47,7 +50,10 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
       <ol className="order" ref={list} aria-describedby={questionId}>
         {cards.map((id, at) => (
           <li key={id} draggable className={lifted === at ? "moved" : ""} onDragStart={() => setLifted(at)} onDragOver={(event) => event.preventDefault()} onDrop={() => drop(at)} onDragEnd={() => setLifted(null)}>
-            <span className="pos">{at + 1}</span>
+            <span className="pos">
+              <span>{at + 1}</span>
+              <select className="place needs-script" value={at} aria-label={filled(words.parts.placeOf, { card: textOf(id) })} onChange={(event) => move(at, Number(event.currentTarget.value), "select")}>{cards.map((other, place) => <option key={other} value={place}>{place + 1}</option>)}</select>
+            </span>
             <span>{textOf(id)}</span>
             <span className="ud needs-script">
               <button type="button" disabled={at === 0} aria-label={`${words.parts.up}: ${textOf(id)}`} onClick={() => move(at, at - 1)} onKeyDown={(event) => onKeyDown(event, at)}>↑</button>

@@ -47,15 +47,20 @@ const compartment = (layout: (typeof LAYOUTS)[keyof typeof LAYOUTS], at: number,
   ].join("");
 };
 
+/** Compartments of a tray: whole rows of four, as many as its things need. A phone should not scroll past rows that hold nothing. */
+const SIZES = [[4, "four"], [8, "eight"], [LETTERS.length, "twelve"]] as const;
+const sizeFor = (heaps: readonly Heap[]): (typeof SIZES)[number] => SIZES.find(([count]) => heaps.length <= count) ?? SIZES[2];
+
 const sheetOf = (name: "wide" | "narrow", heaps: readonly Heap[], found: readonly string[]): string => {
   const layout = LAYOUTS[name];
-  const rows = Math.ceil(LETTERS.length / layout.columns);
-  const cells = Array.from(LETTERS, (_, at) => compartment(layout, at, { heap: heaps[at], flagged: found.includes(heaps[at]?.id ?? "") }));
+  const letters = LETTERS.slice(0, sizeFor(heaps)[0]);
+  const rows = Math.ceil(letters.length / layout.columns);
+  const cells = Array.from(letters, (_, at) => compartment(layout, at, { heap: heaps[at], flagged: found.includes(heaps[at]?.id ?? "") }));
   return drawn({ name: `tray ${name}`, widthPx: layout.widthPx, heightPx: rows * layout.cellPx }, cells);
 };
 
-const emptyInWords = (used: number): string => {
-  const rest = [...LETTERS.slice(used)];
+const emptyInWords = (heaps: readonly Heap[]): string => {
+  const rest = [...LETTERS.slice(heaps.length, sizeFor(heaps)[0])];
   if (rest.length === 0) return "";
   return rest.length === 1 ? `${rest[0]} is empty.` : `${rest[0]} to ${rest.at(-1) ?? ""} are empty.`;
 };
@@ -67,7 +72,7 @@ const trayOf = (heaps: readonly Heap[], found: readonly string[], asked: readonl
   const own = [marked.length === 0 ? "" : `You flagged what lies in ${listed(marked)}`, absent].filter((one) => one !== "").join("; ");
   return {
     markup: sheetOf("wide", heaps, found) + sheetOf("narrow", heaps, found),
-    text: inWords("A tray of twelve compartments with letters, seen from above.", ...heaps.map(({ text }, at) => `${LETTERS[at] ?? ""}: ${text}.`), emptyInWords(heaps.length), own === "" ? "" : `${own}.`),
+    text: inWords(`A tray of ${sizeFor(heaps)[1]} compartments with letters, seen from above.`, ...heaps.map(({ text }, at) => `${LETTERS[at] ?? ""}: ${text}.`), emptyInWords(heaps), own === "" ? "" : `${own}.`),
     ...(own === "" ? {} : { own: `${own}.` }),
   };
 };
