@@ -3,13 +3,19 @@ import { standardOf } from "../../src/engine/cohort/by-cut.ts";
 import { byObjective } from "../../src/engine/cohort/by-objective.ts";
 import { cutBand, cutScoreOf, placeByCut } from "../../src/engine/cohort/cut-score.ts";
 import { firstAnswers, firstMarks } from "../../src/engine/cohort/first-marks.ts";
+import { choiceEfficiency, choiceFigures } from "../../src/engine/cohort/dead-choices.ts";
+import { completionRows } from "../../src/engine/cohort/completion.ts";
 import { fixedForm } from "../../src/engine/cohort/fixed-form.ts";
 import { itemFigures } from "../../src/engine/cohort/item-figures.ts";
 import { readEstimates } from "../../src/engine/cohort/judge-estimates.ts";
+import { learnerObjectives } from "../../src/engine/cohort/learner-objectives.ts";
 import { comparePlaces } from "../../src/engine/cohort/places.ts";
+import { sheetFigures } from "../../src/engine/cohort/sheet-figures.ts";
 import { slipCounts } from "../../src/engine/cohort/slip-counts.ts";
+import { workingSlips } from "../../src/engine/cohort/working-slips.ts";
 import type { Mark, Paper } from "../../src/engine/cohort/paper.ts";
 import { markOf, paperOf, papersFrom } from "../support/papers.ts";
+import { LSAT } from "../support/score-tables.ts";
 
 /** Orders, ties and the last value on either side of a limit. */
 
@@ -137,6 +143,11 @@ describe("hospitals at their limits", () => {
     expect(comparePlaces([...at("A", 5), ...at("B", 5), ...at(null, 4)]).refused).toBe("places-unknown");
   });
 
+  it("count somebody once over several lists, and as unsafe where one of them was", () => {
+    const twice = at("A", 5).flatMap((paper, index) => [paper, { ...paper, list: "other", marks: [markOf({ slot: 0 }), markOf({ slot: 1, verdict: index === 0 ? "unsafe-side" : "safe-side" })] }]);
+    expect(comparePlaces([...twice, ...at("B", 5)]).places[0]).toMatchObject({ place: "A", learners: 5, withoutUnsafe: 4, answers: 15, right: 10 });
+  });
+
   it("stand by name, whoever came first", () => {
     for (const papers of [[...at("A", 5), ...at("B", 6), ...at("C", 7)], [...at("C", 7), ...at("B", 6), ...at("A", 5)]]) expect(comparePlaces(papers).places.map(({ place, learners }) => [place, learners])).toEqual([["A", 5], ["B", 6], ["C", 7]]);
   });
@@ -153,5 +164,56 @@ describe("judges' estimates at their limits", () => {
 
   it("count lines from the first, and compare with the first that could be read", () => {
     expect(readEstimates("\nwindow 0.5 0.5\nstop 0.5", ["window", "stop"]).faults).toEqual([{ line: 3, fault: "other-count", found: "stop" }]);
+  });
+});
+
+describe("a sheet as a whole", () => {
+  it("has the error that follows from its spread and reliability, and counts what was set aside", () => {
+    // Section 6 of the LSAT: spread of the totals from its pattern counts and reliability .2949971922, multiplied out in another language.
+    const whole = papersFrom(LSAT);
+    const gap = { ...paperOf("gap", whole[0]?.marks.slice(1) ?? []) };
+    const other = paperOf("other", whole[0]?.marks.map((mark) => ({ ...mark, version: 9 })) ?? []);
+    const figures = sheetFigures([...whole, gap, other]);
+    expect(figures).toMatchObject({ learners: 1000, items: 5, incomplete: 1, otherForm: 1, isDrawnForEach: false });
+    expect([figures.sdPoints.value, figures.errorPoints.value]).toEqual([expect.closeTo(1.0345235618, 9), expect.closeTo(0.8686319704, 9)]);
+    expect(sheetFigures(whole.map((paper, person) => (person === 7 ? { ...paper, marks: paper.marks.map((mark) => ({ ...mark, seed: "9" })) } : paper)))).toMatchObject({ isDrawnForEach: true });
+    expect(sheetFigures([])).toMatchObject({ learners: 0, items: 0, incomplete: 0, otherForm: 0, isDrawnForEach: false });
+  });
+});
+
+describe("learners' rows", () => {
+  it("count what was unsafe and what was off, and stand by code within each", () => {
+    const papers = [of("d", { objective: "x" }), of("c", { objective: "x", verdict: "unsafe-side" }, { objective: "y", verdict: "safe-side" }, { objective: "z", verdict: "safe-side" }), of("b", { objective: "x", verdict: "safe-side" }), of("a", { objective: "x", verdict: "unsafe-side" })];
+    for (const order of [papers, [...papers].reverse()]) expect(learnerObjectives(order).map(({ learner, unsafe, off }) => [learner, unsafe, off])).toEqual([["a", 1, 0], ["c", 1, 2], ["b", 0, 1], ["d", 0, 0]]);
+  });
+});
+
+describe("the completion list", () => {
+  it("goes by attempt, then by moment, and stands by code and list", () => {
+    const at = (learner: string, list: string, [attempt, handedInAt]: readonly [number, string]): Paper => paperOf(learner, [], { list, attempt, handedInAt });
+    const papers = [at("b", "l1", [1, "2026-11-22T10:00:00Z"]), at("b", "l1", [1, "2026-11-21T10:00:00Z"]), at("b", "l1", [2, "2026-11-20T10:00:00Z"]), at("a", "l2", [1, "2026-11-23T10:00:00Z"]), at("a", "l1", [1, "2026-11-23T10:00:00Z"])];
+    for (const order of [papers, [...papers].reverse()]) {
+      expect(completionRows(order).map(({ learner, list, attempts, firstAt, lastAt }) => [learner, list, attempts, firstAt.slice(8, 10), lastAt.slice(8, 10)])).toEqual([["a", "l1", 1, "23", "23"], ["a", "l2", 1, "23", "23"], ["b", "l1", 2, "21", "20"]]);
+    }
+  });
+});
+
+describe("slips as choices", () => {
+  it("are judged against the rest of the sheet, not against the item itself", () => {
+    // Fifteen of thirty made the slip and are otherwise exactly as good as the others: it tells nobody apart, so it does not work.
+    const rows = Array.from({ length: 30 }, (_, person) => [person < 15 ? 0 : 1, person % 5 < 2 ? 1 : 0, person % 5 < 3 ? 1 : 0]);
+    const papers = papersFrom(rows).map((paper, person) => ({ ...paper, marks: paper.marks.map((mark, item) => (item === 0 && person < 15 ? { ...mark, slip: "even" } : mark)) }));
+    const form = fixedForm(papers);
+    expect(form === null ? form : workingSlips(form, 0, ["even"])).toEqual({ works: 0, of: 1, efficiency: 0 });
+  });
+
+  it("have the correlation of two columns of noughts and ones", () => {
+    // Thirty learners, by hand: phi of the table 5, 10, 10, 5 is (5 × 5 − 10 × 10) ÷ (15 × 15) = −1/3.
+    const answers = Array.from({ length: 30 }, (_, person) => ({ choice: person < 15 ? "s" : null, restPoints: person < 5 || (person >= 15 && person < 25) ? 1 : 0 }));
+    const figures = choiceFigures(["s"], answers);
+    expect(figures[0]).toMatchObject({ chosen: 15, works: true, share: { value: 0.5 } });
+    expect(figures[0]?.discrimination.value).toBeCloseTo(-1 / 3, 12);
+    expect(choiceFigures(["s"], answers.map((answer) => ({ ...answer, restPoints: 1 })))[0]).toMatchObject({ works: false, discrimination: { refused: "rest-alike" } });
+    expect(choiceEfficiency([...figures, ...choiceFigures(["x"], answers.slice(0, 3))])).toBeNull();
   });
 });

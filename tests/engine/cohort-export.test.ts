@@ -100,6 +100,11 @@ describe("the file of a cohort", () => {
     fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (any) => readCohort(any).fault !== null), { seed: SEED, numRuns: howMany(500, 50) });
   });
 
+  it("takes as many papers as it may, and an edition only where it is a text", () => {
+    expect(readCohort(`{"form":"small-knee-workbook/cohort/1","papers":[${Array(5000).fill("1").join()}]}`)).toMatchObject({ fault: null, papers: [], edition: "" });
+    for (const edition of ['"0.1.0"', "7", `"${"x".repeat(201)}"`]) expect(readCohort(`{"form":"small-knee-workbook/cohort/1","edition":${edition},"papers":[]}`)).toMatchObject({ edition: edition === '"0.1.0"' ? "0.1.0" : "" });
+  });
+
   it("sets a damaged paper aside by its place and keeps the others", () => {
     const broken = saved([paper, paper]).replace('"score":0', '"score":7');
     expect(readCohort(broken)).toMatchObject({ fault: null, papers: [paper], aside: [1] });
@@ -163,8 +168,15 @@ describe("statements of the Experience API", () => {
     expect(new Set(statements.map(({ context }) => (context as { registration: string }).registration)).size).toBe(1);
   });
 
+  it("carry the share of a score, and refuse what is none", () => {
+    const scored = (score: number) => statementsOf([{ ...paper, marks: [markOf({ verdict: "safe-side", score })] }], settings);
+    expect(scored(0.25)[0]).toMatchObject({ result: { success: false, completion: true, score: { scaled: 0.25 } }, timestamp: "2026-11-20T10:00:00Z" });
+    expect(scored(0.25)[1]).toMatchObject({ timestamp: "2026-11-20T10:00:00Z" });
+    for (const score of [-0.1, 1.1, Number.NaN]) expect(() => scored(score)).toThrow(`score must be at least 0 and at most 1, got ${score}`);
+  });
+
   it("leave out a moment that is none, and refuse a home that is none", () => {
-    expect(statementsOf([{ ...paper, handedInAt: "yesterday" }], settings)[0]).not.toHaveProperty("timestamp");
+    for (const statement of statementsOf([{ ...paper, handedInAt: "yesterday" }], settings)) expect(statement).not.toHaveProperty("timestamp");
     expect(() => statementsOf([paper], { ...settings, home: "knee" })).toThrow("home must be an address that ends in a stroke, got knee");
   });
 

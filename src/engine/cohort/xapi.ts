@@ -1,4 +1,4 @@
-import { requireFinite } from "../quantity/require.ts";
+import { requireShares } from "../evidence/share.ts";
 import { canonicalJson } from "../record/canonical.ts";
 import { nameUuid, URL_NAMESPACE } from "../record/name-uuid.ts";
 import { accountOf } from "./account.ts";
@@ -65,12 +65,12 @@ const answered = (paper: Paper, mark: Mark, { settings, common }: { readonly set
   const { home, detailOf } = settings;
   const { actor, timestamp, registration, platform, language } = common;
   const detail = detailOf(mark);
-  requireFinite({ score: mark.score });
+  requireShares({ score: mark.score });
   return withId({
     actor,
     verb: verb("answered"),
     object: activity(`${home}xapi/question/${pathOf(mark.family, mark.version, mark.seed)}`, detail?.title ?? mark.family, { type: "cmi.interaction", ...interaction(detail) }),
-    result: { success: isRight(mark), completion: true, score: { scaled: Math.min(1, Math.max(0, mark.score)) }, extensions: extension(home, { verdict: mark.verdict, slip: mark.slip }) },
+    result: { success: isRight(mark), completion: true, score: { scaled: mark.score }, extensions: extension(home, { verdict: mark.verdict, slip: mark.slip }) },
     context: {
       registration, platform, language,
       contextActivities: { parent: [listOf(paper, settings)], grouping: [activity(`${home}xapi/objective/${pathOf(mark.objective)}`, mark.objective, { type: "objective" })] },
