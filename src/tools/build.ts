@@ -3,6 +3,7 @@ import { join, resolve } from "node:path";
 import { build as buildSite } from "astro";
 import * as pagefind from "pagefind";
 import { address } from "../build/address.ts";
+import { writeOffline } from "./offline/write.ts";
 import { policyOf } from "./policy.ts";
 import { runNode } from "./run-node.ts";
 import { siteMap } from "./site-map.ts";
@@ -35,6 +36,7 @@ const main = async (): Promise<void> => {
   if (map !== null) writeFileSync(join(dist, "sitemap.xml"), map);
   const found = await index();
   if (!existsSync(join(dist, "pagefind", "pagefind.js"))) throw new Error("The search index has no program file.");
+  writeOffline(dist);
   console.log(`Built ${pages.length} pages in dist; search reads ${found} of them.`);
 };
 
