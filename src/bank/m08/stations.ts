@@ -39,7 +39,7 @@ export const stations: OrderFamily = {
       stems: [
         (say) => [`${say.about("child")}, ${say.about("age")}, ${say.about("side")} knee, at ${say.about("hospital")}. The round there goes from the pouch above the patella downwards, medial before notch, notch before lateral, the back before any instrument.`],
         (say) => [`The local round at ${say.about("hospital")}: from above, medial side first, then the notch, then lateral, then the back of the joint; instruments last. ${say.about("child")}, ${say.about("age")}, ${say.about("side")} knee.`],
-        (say) => [`A round that is always the same finds what nobody was looking for. ${say.about("hospital")}, ${say.about("side")} knee of ${say.about("child")}, ${say.about("age")}; the sheet asks for front, medial, notch, lateral and back, all before the first instrument.`],
+        (say) => [`A round that is always the same finds what nobody was looking for. ${say.about("hospital")}, ${say.about("side")} knee of ${say.about("child")}, ${say.about("age")}; the sheet asks for the front from above downwards, then medial, notch, lateral and back, all before the first instrument.`],
       ],
       question: "In which order does this round go? Any order that keeps the local rule will do.",
       givens: {},
@@ -68,7 +68,7 @@ export const stations: OrderFamily = {
       right: () => ["A whole round, seen and recorded before anything was changed."],
       off: () => ["Follow the sheet: from above, medial, notch, lateral, behind. The record closes the round, and instruments come after the record."],
       moves: () => ["The gutters, the trochlea and the hiatus have room to move within their stretch of the round."],
-      turns: () => ["Any order that keeps medial before notch before lateral, and everything before the record and the instruments."],
+      turns: () => ["Any order that begins above, keeps medial before notch before lateral, and has everything before the record and the instruments."],
     },
   },
 };

@@ -5,7 +5,7 @@ import { AGES, CHILDREN, childIn, childOf } from "./needle-words.ts";
 
 const LOOKS = ["pulse", "move", "feel"] as const;
 
-const secondLook = (say: Say): string => (say.about("change") === "yes" ? "At the second look something has changed." : "At the second look nothing has changed.");
+const secondLook = (say: Say): string => (say.about("change") === "yes" ? "The comparison then shows a change." : "The comparison then shows no change.");
 
 /** 10n: the checks of pulse and foot before the cuff, after its release and in recovery. */
 export const pulseAndFoot: OrderFamily = {
@@ -47,8 +47,8 @@ export const pulseAndFoot: OrderFamily = {
       givens: {},
       cards: {
         "first-pulse": "First look: the pulse at the foot",
-        "first-move": "First look: ankle and toes up and down",
-        "first-feel": "First look: feeling on the back and the sole of the foot",
+        "first-move": "First look, the child still awake: ankle and toes up and down",
+        "first-feel": "First look, the child still awake: feeling on the back and the sole of the foot",
         write: "Write the first record down",
         "cuff-up": "The cuff goes up",
         "cuff-down": "The cuff comes down",
@@ -58,20 +58,20 @@ export const pulseAndFoot: OrderFamily = {
         compare: "Compare with the first record",
         call: "Call for help, by the local card",
         dress: "Write down that nothing has changed",
-        recovery: "The same looks once more in recovery",
+        recovery: "The same looks once more, before the child leaves recovery",
       },
       slips: {
         "no-first-record": { name: "no first record", because: () => ["With the cuff up and nothing written, you cannot tell new from old. The first record is the only one that cannot be made later."] },
         "looked-under-the-cuff": { name: "pulse sought under the cuff", because: () => ["Under a cuff there is no pulse to feel. The second look belongs after its release."] },
-        "moved-under-the-cuff": { name: "movement judged under the cuff", because: () => ["A limb under a cuff tires and sleeps. Judge movement after release, when the child can."] },
+        "moved-under-the-cuff": { name: "movement judged under the cuff", because: () => ["A limb under a cuff grows weak and numb by itself. Judge movement after release, when the child can move it."] },
         "pulse-without-movement": { name: "pulse without movement", because: () => ["A nerve can fail with a good pulse. Compare only when movement has been looked at again as well."] },
         "watched-instead-of-called": { name: "watched instead of called", because: () => ["A change that is found means calling at once. Hours spent watching are hours that a leg does not have."] },
         "nothing-to-compare-with": { name: "feeling left out of the record", because: () => ["What was not written is not known. Feeling belongs in the first record, beside pulse and movement."] },
       },
-      working: () => ["Everything that is looked at is looked at before the cuff, and written.", "All of it again after release, compared with the first record; where something has changed, call before anything else.", "Then once more in recovery. Order by common practice, no source; your local card comes first."],
+      working: () => ["Everything that is looked at is looked at before the cuff, and written.", "All of it again after release, compared with the first record; where something has changed, call before anything else. A pulse that is gone is called at once, without waiting for the rest.", "Then once more before the child leaves recovery. Order by common practice, no source; your local card comes first."],
       right: () => ["First record before the cuff, all of it again after release, compared, and where something has changed a call at once. That is how new is told from old."],
       off: () => ["Two records and one comparison: before the cuff and after its release. Nothing may stand between finding a change and calling."],
-      moves: () => ["Cards without an arrow between them may change places: pulse before movement, or movement before pulse. The record before the cuff, and the call before everything, may not."],
+      moves: () => ["Within one look the cards may change places: pulse before movement, or movement before pulse. The record before the cuff, and the call before everything that follows it, may not."],
       turns: () => ["Any order in which the first record stands before the cuff, the second look after its release, and the comparison after that."],
     },
   },

@@ -44,7 +44,7 @@ export const oneStitch: OrderFamily = {
     en: {
       title: "One stitch, in order",
       stems: [
-        (say) => [`${caseOf(say)} One ${say.about("method")} stitch, from the first measure to the count.`],
+        (say) => [`${caseOf(say)} One ${say.about("method")} stitch, from the first step to the count.`],
         (say) => [`${caseOf(say)} You talk a colleague through one ${say.about("method")} stitch before you do it.`],
         (say) => [`The cards of one ${say.about("method")} stitch have fallen on the floor. ${caseOf(say)} Any order that breaks no rule will do.`],
       ],
@@ -81,12 +81,12 @@ export const oneStitch: OrderFamily = {
       slips: {
         "stop-not-checked": { name: "entered before the stop was checked", because: () => ["The stop is the only thing between the plan and the artery. Read aloud and checked after the needle is in, it protects nobody."] },
         "second-before-first": { name: "second anchor before the first", because: () => ["The second anchor has nothing to pull against until the first holds beyond the capsule."] },
-        "pulled-before-the-second": { name: "slack taken up too early", because: () => ["Between one anchor and no other there is no stitch to tighten. The pull only drags the first anchor back."] },
+        "pulled-before-the-second": { name: "slack taken up too early", because: () => ["With one anchor there is no stitch to tighten yet. The pull only drags that anchor back."] },
         "cut-before-the-probe": { name: "cut before the probe", because: () => ["Once cut, a loose stitch cannot be tightened. It can only be left as it is or taken out. Test first."] },
         "needle-before-the-retractor": { name: "needle before the retractor", because: () => ["Outside the capsule nothing stopped that needle. The retractor stands between it and the nerve, so it comes first."] },
         "retractor-not-seen": { name: "retractor taken on trust", because: () => ["A retractor that nobody has seen may lie in the wrong layer. Look before the first needle, not after it."] },
         "tied-before-retrieved": { name: "tied before both needles were out", because: () => ["A knot needs both ends outside, free of tissue. One needle still inside is a needle lost behind the knot."] },
-        "tied-at-any-bend": { name: "tied at any bend", because: () => ["The capsule slides as the knee bends. Tied elsewhere than stated, it holds the knee or the stitch is slack."] },
+        "tied-at-any-bend": { name: "tied at any bend", because: () => ["The capsule slides as the knee bends. Tied at another bend, the stitch is slack, or it holds the knee back."] },
         "trimmed-before-the-test": { name: "trimmed before the test", because: () => ["With the ends gone nobody can add a throw. Test from inside while they are still long."] },
       },
       working: (say) => say.about("method") === "all-inside"
@@ -94,7 +94,7 @@ export const oneStitch: OrderFamily = {
         : ["Protect first: incision, retractor, retractor seen.", "Needles in pairs, both retrieved, knee bent as stated, tied.", "Test before the ends are trimmed, count after.", "Author’s order after common practice, no source; your teacher’s order comes first."],
       right: () => ["Nothing enters before its limit is checked or its guard is seen, and nothing is cut before it is tested. The rest is habit."],
       off: (say) => say.about("method") === "all-inside" ? ["Three moments bind the rest: the stop is checked before the needle enters, the first anchor holds before the second, and the probe comes before the cut."] : ["Three moments bind the rest: the retractor is seen before the first needle, both needles are out before the knot, and the probe comes before the scissors."],
-      moves: (say) => [say.about("method") === "inside-out" ? "The bend of the knee may be set at any time before the knot. The retractor before the needles, and the test before the scissors, have no room." : "Guarding the cartilage, comparing the edges and the final look have room to move. The checks of depth, guard and hold have none."],
+      moves: (say) => [say.about("method") === "inside-out" ? "The bend of the knee is set when the needles are out and before the knot. The retractor before the needles, and the test before the scissors, have no room." : "Guarding the cartilage, comparing the edges and the final look have room to move. The checks of depth, guard and hold have none."],
       turns: () => ["Any order in which each check stands before the step that it protects."],
     },
   },
