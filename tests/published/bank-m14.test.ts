@@ -163,7 +163,7 @@ describe("flags and faults", () => {
   /** A card read by its signs alone; a local table, common practice, no source but for the artery (48 cases, day 1 to week 10). */
   const slotOf = (told: string): string => {
     if (/breathe|cold and pale|pulse|hangs down|numb|toes are stretched/.test(told)) return "emergency";
-    if (/beats|blood again|there is fever|calf/.test(told)) return "today";
+    if (/beats|full of blood|there is fever|calf/.test(told)) return "today";
     return /dressing|run out|stitch in the skin/.test(told) ? "tomorrow" : "clinic";
   };
   const slots = ["emergency", "today", "tomorrow", "clinic"];

@@ -54,7 +54,7 @@ export const cutScore: SumFamily = {
     en: {
       title: "A cut score and what must be right",
       stems: [
-        (say) => [`Four judges at ${say.about("hospital")} estimated, item by item, the chance that a borderline learner answers the sheet on ${say.about("sheet")} rightly. Their sums over the ordinary items are below. The critical items stand on a list of their own.`],
+        (say) => [`Four judges at ${say.about("hospital")} estimated, item by item, the chance that a borderline learner answers the sheet on ${say.about("sheet")} correctly. Their sums over the ordinary items are below. The critical items stand on a list of their own.`],
         (say) => [`A standard is a judgement, so it needs several judges and says how far they differ. Sheet on ${say.about("sheet")}, ${say.about("hospital")}: sums of the four judges’ estimates over the ordinary items, and a number of critical items.`],
         (say) => [`${say.about("hospital")} sets a standard for the sheet on ${say.about("sheet")}. Four judges summed their item estimates for a borderline learner over the ordinary items. Critical items are not averaged: whoever sits the sheet must get each of them right.`],
       ],
@@ -65,7 +65,7 @@ export const cutScore: SumFamily = {
       slips: {
         "critical-averaged-away": { name: "critical items averaged away", because: () => ["A mean hides what must be right: a learner could pass with every critical item wrong. They stay apart from the cut score."] },
         "divided-by-all-judges": { name: "spread of the four alone", because: () => ["Four judges are a sample of those you could have asked, so the squares are divided by three."] },
-        "middle-judges-only": { name: "outer judges dropped", because: () => ["Mean was asked, of all four. Dropping the strictest and the mildest is another rule, and must be agreed beforehand."] },
+        "middle-judges-only": { name: "outer judges dropped", because: () => ["The mean of all four was asked for. Dropping the strictest and the mildest is another rule, and must be agreed beforehand."] },
         "strictest-judge": { name: "strictest judge taken", because: () => ["One judge is an opinion. The mean of all is the standard, with its spread beside it."] },
       },
       working: (say) => [

@@ -55,7 +55,7 @@ export const difficulty: SumFamily = {
         (say) => [`Difficulty is the share of right answers, and a small group knows it only roughly. ${say.about("hospital")}, item on the ${say.about("item")}; 95 % interval by Wilson’s method.`],
         (say) => [`Before an item on the ${say.about("item")} is called easy or hard at ${say.about("hospital")}, put an interval around it: Wilson, 95 %.`],
       ],
-      question: "What share answered rightly, and from where to where does the interval reach? In whole per cent.",
+      question: "What share answered correctly, and from where to where does the interval reach? In whole per cent.",
       givens: { rightAnswers: "Right answers", learners: "Learners who answered" },
       asks: { sharePercent: "Share right", lowPercent: "Lower end", highPercent: "Upper end" },
       says: { none: "There is no such share", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },

@@ -53,9 +53,10 @@ const relative = (givens: Givens): Solution => {
 const share = (say: Say, events: string, total: string): string => say.number((PER_CENT * say.value(events)) / say.value(total), 2);
 const ratio = (say: Say): string => asAsked(answerOf(say, "ratioTimes"), "0.01", "nearest");
 const difference = (say: Say): string => asAsked(answerOf(say, "differencePoints"), "0.1", "nearest");
+const exactDifference = (say: Say): string => say.number(answerOf(say, "differencePoints"), 4);
 const oneIn = (say: Say): string => say.number(Math.ceil(answerOf(say, "oneInPieces")), 0);
 const first = (say: Say): string => say.about("first");
-const GROUPS = [["removal of the tissue", "repair"], ["the older technique", "the newer one"], ["late operation", "early operation"], ["no brace", "brace"]] as const;
+const GROUPS = [["removal of the tissue", "repair"], ["the older technique", "the newer one"], ["late operation", "early operation"], ["free movement", "bracing"]] as const;
 
 /** 14f: risk ratio, difference and one in how many. */
 export const crudeRr: SumFamily = {
@@ -92,7 +93,7 @@ export const crudeRr: SumFamily = {
       title: "Twice as often, or one in how many?",
       stems: [
         (say) => [`An invented series compares ${say.about("first")} with ${say.about("other")}. Further operations were counted in both groups, and nothing was adjusted for.`],
-        (say) => [`At ${say.about("hospital")} two groups of the past are set beside each other: ${say.about("first")}, and ${say.about("other")}. The numbers are invented; what was counted are further operations. Nothing was adjusted for.`],
+        (say) => [`At ${say.about("hospital")} two groups of the past are set beside each other: ${say.about("first")}, and ${say.about("other")}. The numbers are invented. Further operations were counted, and nothing was adjusted for.`],
         (say) => [`“Much better,” says a slide about ${say.about("other")}. You take the counts, invented for this question, and say it in three numbers. Nothing was adjusted for.`],
       ],
       question: "For the first group against the other: what is the risk ratio to the nearest hundredth, the difference to the nearest tenth of a point, and one further operation in how many, rounded up?",
@@ -110,7 +111,7 @@ export const crudeRr: SumFamily = {
         "odds-for-risk": { name: "odds ratio for risk ratio", because: (say) => [`You divided events by those without. The risk is events over all, and its ratio is ${ratio(say)}.`] },
         "relative-for-absolute": { name: "relative for absolute", because: (say) => [`That is how much larger one is than the other. The difference is in points of per cent: ${difference(say)}.`] },
       },
-      working: (say) => [`Risks: ${share(say, "eventsPieces", "totalPieces")} and ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${difference(say)} points`, `One in: 100 ÷ difference = ${say.number(answerOf(say, "oneInPieces"), 2)}, up to ${oneIn(say)}`],
+      working: (say) => [`Risks: 100 × ${say.bare("eventsPieces")} ÷ ${say.bare("totalPieces")} = ${share(say, "eventsPieces", "totalPieces")} and 100 × ${say.bare("otherEventsPieces")} ÷ ${say.bare("otherTotalPieces")} = ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${exactDifference(say)} points, to the nearest tenth ${difference(say)}`, `One in: 100 ÷ ${exactDifference(say)} = ${say.number(answerOf(say, "oneInPieces"), 2)}, rounded up: ${oneIn(say)}`],
       right: (say) => [`${ratio(say)} times, ${difference(say)} points, one in ${oneIn(say)}. Groups that were not adjusted may differ in more than the treatment.`],
       off: (say) => [`First both risks, events over all in each group; then ratio, difference, and one over the difference, up to ${oneIn(say)}.`],
       inverse: () => [],

@@ -1,3 +1,4 @@
+import { wilson } from "../../engine/evidence/wilson.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
@@ -70,16 +71,16 @@ const drawLines = (chance: Chance, wrong: readonly Line[]): Readonly<Record<Line
   const events = 4 + chance.below(20);
   const healed = total - events;
   const isWrong = (line: Line): boolean => wrong.includes(line);
-  const low = 3 + chance.below(10);
-  const high = low + 6 + chance.below(12);
-  const centre = isWrong("interval") ? high + 1 + chance.below(5) : low + 2 + chance.below(Math.max(1, Math.floor((high - low) / 2) - 2));
+  const stiff = 4 + chance.below(15);
+  const [low, high] = Object.values(wilson({ events: stiff, total })).map((end) => PER_CENT * end) as [number, number];
+  const stiffPercent = isWrong("interval") ? high + 1 + chance.below(5) : share(stiff, total);
   const least = 6 + chance.below(4);
   const mean = isWrong("spread") ? 19 + chance.below(3) : 11 + chance.below(4);
   return {
     groups: [boys, girls, isWrong("groups") ? total + 2 + chance.below(9) : total].join("|"),
     failed: [events, total, shareText(chance, { events, total, isWrong: isWrong("failed") })].join("|"),
     healed: [healed, total, shareText(chance, { events: healed, total, isWrong: isWrong("healed") })].join("|"),
-    interval: [`${centre}.${1 + chance.below(9)}`, `${low}.${chance.below(10)}`, `${high}.${chance.below(10)}`].join("|"),
+    interval: [stiffPercent, low, high].map((value) => value.toFixed(1)).join("|"),
     spread: [least, `${mean}.${chance.below(10)}`, 18].join("|"),
     published: [PUBLISHED.events, PUBLISHED.total, isWrong("published") ? PUBLISHED.printed : jointPressure(MAJOR_PIN).value.value].join("|"),
   };

@@ -21,13 +21,13 @@ interface Call {
 
 const CALLS: Readonly<Record<string, Call>> = {
   chest: { told: "It is hard to breathe since this morning, and the chest hurts.", slot: "emergency", why: "Breathing and chest pain after an operation are an emergency until somebody has shown otherwise.", from: 2, to: 28 },
-  pale: { told: "The foot is cold and pale; the other one is warm.", slot: "emergency", why: "A cold, pale foot may have lost its blood flow, and a leg does not have hours.", from: 0, to: 5 },
-  "no-pulse": { told: "A nurse of the neighbourhood cannot feel the pulse at the foot.", slot: "emergency", why: "No pulse means no time.", from: 0, to: 7 },
-  "foot-drop": { told: "The foot hangs down and cannot be lifted; yesterday it could.", slot: "emergency", why: "A foot that drops is a nerve that fails, and a nerve that is pressed upon can be freed only soon.", from: 0, to: 6 },
-  numb: { told: "The back of the foot is numb, and that is new.", slot: "emergency", why: "A numb foot that was not numb before is a nerve or a tight leg.", from: 0, to: 6 },
+  pale: { told: "The foot is cold and pale; the other one is warm.", slot: "emergency", why: "A cold, pale foot may have lost its blood flow, and a leg does not have many hours.", from: 0, to: 5 },
+  "no-pulse": { told: "The community nurse cannot feel the pulse at the foot.", slot: "emergency", why: "No pulse means no time.", from: 0, to: 7 },
+  "foot-drop": { told: "The foot hangs down and cannot be lifted; yesterday it could.", slot: "emergency", why: "A foot that drops may be a nerve that fails, and a nerve under pressure does not wait.", from: 0, to: 6 },
+  numb: { told: "The back of the foot is numb, and that is new.", slot: "emergency", why: "A numb foot that was not numb before may be a nerve or a tight leg.", from: 0, to: 6 },
   stretch: { told: "The pain grows in spite of the medicine and is worst when the toes are stretched.", slot: "emergency", why: "Pain on stretching the toes that outgrows its medicine is a tight leg until shown otherwise.", from: 0, to: 3 },
-  pulsating: { told: "Behind the knee there is a swelling that beats.", slot: "today", why: "A swelling that beats is an artery with a hole in its wall. It has been found as late as ten weeks after knee arthroscopy.", from: 4, to: 70 },
-  "blood-again": { told: "The knee had become thin and is now tense with blood again; nobody has fallen.", slot: "today", why: "Blood again in the joint without a fall may come from an injured artery, and weeks later still.", from: 8, to: 70 },
+  pulsating: { told: "Behind the knee there is a swelling that beats.", slot: "today", why: "A swelling that beats may be an artery with a hole in its wall. It has been found as late as ten weeks after knee arthroscopy.", from: 4, to: 70 },
+  "blood-again": { told: "The swelling of the knee had gone down. Now it is tense again, as if full of blood; there was no fall.", slot: "today", why: "Blood again in the joint without a fall may come from an injured artery, and weeks later still.", from: 8, to: 70 },
   hot: { told: "The knee is hot and red, and there is fever.", slot: "today", why: "A hot knee with fever may be an infected joint, and cartilage does not wait.", from: 3, to: 30 },
   calf: { told: "One calf is thick and hurts when it is pressed. Breathing is easy.", slot: "today", why: "A thick, sore calf may be a clot, and it has to be looked at before it moves.", from: 3, to: 28 },
   dressing: { told: "The dressing is wet through with clear fluid; there is no fever, and the foot is warm and moves.", slot: "tomorrow", why: "Clear fluid without fever can wait until tomorrow, in a dry dressing.", from: 1, to: 4 },
@@ -54,6 +54,7 @@ const onlyIf = (holds: boolean, when: Slot): Readonly<Record<string, string>> | 
 
 const TEXTS: Readonly<Record<Slot, string>> = { emergency: "Emergency number, now", today: "Seen today", tomorrow: "Seen tomorrow", clinic: "At the next clinic visit" };
 const dayText = (say: Say): string => (say.about("day") === "0" ? "on the evening of the operation" : `on day ${say.about("day")}`);
+const nowText = (say: Say): string => (say.about("day") === "0" ? "it is the evening of the same day" : `it is now day ${say.about("day")}`);
 const card = (say: Say): string => `The card at ${say.about("hospital")} knows four answers: the emergency number for whatever may cost blood flow, nerve, leg or breath; today for what may be a clot, an infected joint or an artery that bleeds, up to ten weeks; tomorrow for wound and medicine without any of these; the clinic for what is merely a question.`;
 
 /** 14j: how soon a child must be seen. */
@@ -85,8 +86,8 @@ export const redFlag: NameFamily = {
     en: {
       title: "How soon must this child be seen?",
       stems: [
-        (say) => [`A call about ${childOf(say)}, ${dayText(say)} after an arthroscopy of the ${say.about("side")} knee: “${called(say).told}”`, card(say)],
-        (say) => [`You hold the telephone of the ward at ${say.about("hospital")}. ${childOf(say)}, had the ${say.about("side")} knee operated on; it is now ${dayText(say)}. “${called(say).told}”`, card(say)],
+        (say) => [`A call about ${childOf(say)}, ${say.about("day") === "0" ? "on the evening of" : `${dayText(say)} after`} an arthroscopy of the ${say.about("side")} knee: “${called(say).told}”`, card(say)],
+        (say) => [`You hold the telephone of the ward at ${say.about("hospital")}. ${childOf(say)}, had the ${say.about("side")} knee operated on; ${nowText(say)}. “${called(say).told}”`, card(say)],
         (say) => [`${childOf(say)}, ${say.about("side")} knee, ${dayText(say)}. What you are told: “${called(say).told}”`, card(say)],
       ],
       question: "How soon, by this card?",
@@ -94,7 +95,7 @@ export const redFlag: NameFamily = {
       attributes: { when: "When" },
       options: TEXTS,
       slips: {
-        waited: { name: "an emergency seen later today", because: (say) => [`${called(say).why} Today is hours away; the card says now.`] },
+        waited: { name: "an emergency seen later today", because: (say) => [`${called(say).why} “Today” may be hours away; the card says now.`] },
         "put-off-until-tomorrow": { name: "put off until tomorrow", because: (say) => [`${called(say).why} A night lies between, and nobody looks.`] },
         "left-for-the-clinic": { name: "left for the clinic", because: (say) => [`${called(say).why} The card says: ${TEXTS[called(say).slot].toLowerCase()}. The next clinic may be weeks away.`] },
         "everything-is-an-emergency": { name: "everything an emergency", because: (say) => [`${called(say).why} Sending everybody at once does no harm to this child, but it wears the card out. If in doubt, sooner is right.`] },

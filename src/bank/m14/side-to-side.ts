@@ -7,6 +7,10 @@ const PER_CENT = 100;
 const OPERATED = { key: "operatedCm", unit: "cm", least: 40, greatest: 180, step: 1 } as const;
 const OTHER = { key: "otherCm", unit: "cm", least: 60, greatest: 200, step: 1 } as const;
 
+/** Hops that go with an age, roughly, so that none is absurd beside its child; no source. */
+const HOPS = [{ fromYears: 13, least: 90, greatest: 190 }, { fromYears: 11, least: 70, greatest: 140 }, { fromYears: 0, least: 60, greatest: 120 }] as const;
+const hopsAt = (years: number) => ({ ...OTHER, ...(HOPS.find(({ fromYears }) => fromYears <= years) ?? HOPS[0]) });
+
 const symmetry = (givens: Givens): number => (PER_CENT * given(givens, "operatedCm")) / given(givens, "otherCm");
 const answer = (say: Say): string => say.number(answerOf(say, "symmetryPercent"), 0);
 
@@ -26,9 +30,10 @@ export const sideToSide: SumFamily = {
   givens: [OPERATED, OTHER],
   asks: [{ id: "symmetryPercent", unit: "%", roundTo: 1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
-    const otherCm = chance.onGrid(OTHER);
+    const about = drawCase(chance);
+    const otherCm = chance.onGrid(hopsAt(Number(about["age"])));
     const least = Math.max(OPERATED.least, Math.ceil(otherCm * 0.6));
-    return { givens: { operatedCm: chance.onGrid({ ...OPERATED, least, greatest: Math.min(OPERATED.greatest, otherCm - 1) }), otherCm }, about: drawCase(chance) };
+    return { givens: { operatedCm: chance.onGrid({ ...OPERATED, least, greatest: Math.min(OPERATED.greatest, otherCm - 1) }), otherCm }, about };
   },
   solve: (givens) => ({ symmetryPercent: symmetry(givens) }),
   slips: [
@@ -57,7 +62,7 @@ export const sideToSide: SumFamily = {
       right: (say) => [`${answer(say)} per cent. The other leg may have weakened as well, so symmetry says less than it seems to.`],
       off: (say) => [`Operated over other, times a hundred: ${answer(say)} per cent.`],
       inverse: () => [],
-      turns: (say) => [`One centimetre more on the operated side adds ${say.number(PER_CENT / say.value("otherCm"))} per cent; a weaker other side raises it without anything having healed.`],
+      turns: (say) => [`One centimetre more on the operated side adds ${say.number(PER_CENT / say.value("otherCm"))} points of symmetry; a weaker other side raises it without anything having healed.`],
     },
   },
 };

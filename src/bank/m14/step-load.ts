@@ -5,6 +5,7 @@ import { answerOf, drawCase, given } from "./later-words.ts";
 
 const PER_CENT = 100;
 const STEP_KG = 1;
+const NEARLY_FULL_PERCENT = 75;
 const WEIGHT = { key: "weightKg", unit: "kg", least: 16, greatest: 48, step: 1 } as const;
 const RULE = { key: "adultRuleKg", unit: "kg", least: 10, greatest: 25, step: 5 } as const;
 const SHARE = { key: "allowedPercent", unit: "%", least: 20, greatest: 50, step: 5 } as const;
@@ -65,9 +66,9 @@ export const stepLoad: SumFamily = {
       asks: { sharePercent: "Adult rule as a share", limitKg: "Allowed for this child" },
       says: { none: "No load on this leg", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
-        "adult-kilograms": { name: "adult kilograms accepted", because: (say) => [`For ${say.of("weightKg")} of child, ${say.of("adultRuleKg")} are ${share(say)} per cent of the weight${answerOf(say, "sharePercent") > 70 ? ", nearly full weight" : ""}. The children’s sheet stops at ${say.bare("allowedPercent")} per cent.`] },
-        "kilograms-as-per-cent": { name: "kilograms read as per cent", because: (say) => [`${say.bare("adultRuleKg")} kilograms are not ${say.bare("adultRuleKg")} per cent. For a child of ${say.of("weightKg")} they are ${share(say)}, ${answerOf(say, "sharePercent") > 70 ? "nearly full weight" : "a much larger share"}.`] },
-        "turned-over": { name: "division turned over", because: (say) => [`This is how often the rule goes into the child. The share is the rule over the weight: ${say.bare("adultRuleKg")} ÷ ${say.bare("weightKg")}.`] },
+        "adult-kilograms": { name: "adult kilograms accepted", because: (say) => [`For ${say.of("weightKg")} of child, ${say.of("adultRuleKg")} are ${share(say)} per cent of the weight${answerOf(say, "sharePercent") >= NEARLY_FULL_PERCENT ? ", nearly full weight" : ""}. The children’s sheet stops at ${say.bare("allowedPercent")} per cent.`] },
+        "kilograms-as-per-cent": { name: "kilograms read as per cent", because: (say) => [`${say.bare("adultRuleKg")} kilograms are not ${say.bare("adultRuleKg")} per cent. For a child of ${say.of("weightKg")} they are ${share(say)}, ${answerOf(say, "sharePercent") >= NEARLY_FULL_PERCENT ? "nearly full weight" : "a much larger share"}.`] },
+        "turned-over": { name: "division turned over", because: (say) => [`That is the weight over the rule. The share is the rule over the weight: ${say.bare("adultRuleKg")} ÷ ${say.bare("weightKg")}.`] },
         "share-of-the-rule": { name: "share taken of the adult rule", because: (say) => [`The share is one of this child’s weight, not of the adult rule: ${say.bare("allowedPercent")} per cent of ${say.of("weightKg")}.`] },
       },
       working: (say) => [`Adult rule: 100 × ${say.bare("adultRuleKg")} ÷ ${say.bare("weightKg")} = ${share(say)} per cent`, `Children’s sheet: ${say.bare("weightKg")} × ${say.bare("allowedPercent")} ÷ 100 = ${Number(answerOf(say, "limitKg").toFixed(2))} kg, down to ${limit(say)} kg`],

@@ -92,7 +92,7 @@ export const visitDates: SumFamily = {
       slips: {
         "month-as-four-weeks": { name: "a month taken for four weeks", because: (say) => [`${say.bare("weeksPieces")} weeks are ${daysOf(say)} days. Only February of most years has four weeks; all other months are longer, and the error grows with each.`] },
         "first-day-counted": { name: "the first day counted", because: () => ["The day of the operation is day 0. One week later is the same day of the week."] },
-        "a-week-too-many": { name: "a week too many", because: () => ["The first week ends seven days after the operation. Whoever calls the day of the operation week 1 arrives a week late."] },
+        "a-week-too-many": { name: "a week too many", because: () => ["The first week ends seven days after the operation. Whoever begins to count only when it is over arrives a week late."] },
       },
       working: (say) => [`${say.bare("weeksPieces")} × 7 = ${daysOf(say)} days`, `From ${startOf(say)} to the end of that month: ${left(say) === 1 ? "1 day" : `${left(say)} days`}; the rest runs through the months that follow`, `${visitOf(say)}, the same day of the week as the operation`],
       right: (say) => [`${visitOf(say)}. Weeks keep the day of the week, months do not.`],

@@ -6,6 +6,8 @@ import { answerOf, drawCase, given, SUM_SAYS } from "./later-words.ts";
 
 const PER_CENT = 100;
 const PATIENTS = { key: "patientsPieces", unit: "pieces", least: 20, greatest: 250, step: 1 } as const;
+/** "an injury of a nerve", "a clot in the leg" */
+const oneHarm = (say: Say): string => `${say.about("harm").startsWith("c") ? "a" : "an"} ${say.about("harm")}`;
 const upper = (givens: Givens): number => PER_CENT * zeroEventsUpper({ total: given(givens, "patientsPieces") }).ruleOfThree;
 const answer = (say: Say): string => say.number(answerOf(say, "upperPercent"));
 
@@ -35,8 +37,8 @@ export const zeroEvents: SumFamily = {
     en: {
       title: "None so far",
       stems: [
-        (say) => [`A unit at ${say.about("hospital")} looks back on its repairs. Nobody had an ${say.about("harm")}.`.replace("an clot", "a clot")],
-        (say) => [`“It has never happened here,” says a surgeon at ${say.about("hospital")}, and means ${say.about("harm")}. The number of repairs is below.`],
+        (say) => [`A unit at ${say.about("hospital")} looks back on its repairs. Nobody had ${oneHarm(say)}.`],
+        (say) => [`“It has never happened here,” says a surgeon at ${say.about("hospital")}, and means ${oneHarm(say)}. The number of repairs is below.`],
         (say) => [`An invented series reports no ${say.about("harm")}. Before that becomes “no risk” on a leaflet, you reckon how large the risk may still be.`],
       ],
       question: "How large may the risk still be, by the rule of three? In per cent, to the nearest tenth.",
@@ -44,7 +46,7 @@ export const zeroEvents: SumFamily = {
       asks: { upperPercent: "Risk, at most" },
       says: SUM_SAYS,
       slips: {
-        "zero-per-cent": { name: "none taken for no risk", because: (say) => [`None of ${say.bare("patientsPieces")} is what was seen. A risk of ${answer(say)} per cent would still leave ${say.bare("patientsPieces")} repairs untouched one time in twenty.`] },
+        "zero-per-cent": { name: "none taken for no risk", because: (say) => [`None of ${say.bare("patientsPieces")} is what was seen. A risk of ${answer(say)} per cent would still leave ${say.bare("patientsPieces")} repairs untouched about one time in twenty.`] },
         "one-more": { name: "one over the number", because: () => ["That would be the rate after one event. Where none was seen, three over the number is the end of the 95 per cent interval."] },
         "share-for-per-cent": { name: "share for per cent", because: () => ["Three over the number is a share. In per cent it is a hundred times as much."] },
       },
