@@ -128,9 +128,9 @@ describe.each([390, 1280])("a teaching list at %i pixels", (width) => {
     const paste = desk.getByLabel(/^Paste blocks/);
     await paste.fill(`On Tuesday somebody wrote:\n${block.split("\n").map((line) => `> ${line}`).join("\n")}`);
     await desk.getByRole("button", { name: "Read what is pasted" }).press("Enter");
-    await desk.getByText("1 copies merged").waitFor();
+    await desk.getByText("copies merged: 1").waitFor();
     await desk.locator("input[type=file]").nth(1).setInputFiles({ name: "squares.png", mimeType: "image/png", buffer: picture });
-    await desk.getByText("2 copies merged").waitFor();
+    await desk.getByText("copies merged: 2").waitFor();
     await paste.fill(code);
     await desk.getByRole("button", { name: "Read what is pasted" }).press("Enter");
     await desk.getByText("There are no answers to mark again").waitFor();
@@ -162,7 +162,7 @@ describe("the returns desk", () => {
       if (trouble === "older") expect(of(learner)).toContain("edition 0.0.9");
       if (trouble === "edited") expect(of(learner)).toContain("The sum does not fit");
     }
-    expect(of("gannet-05")).toMatch(/\d+ lines of the block are missing/);
+    expect(of("gannet-05")).toMatch(/lacks lines \(\d+ of them\)/);
     await page.getByText("n = 18").waitFor();
     await page.getByRole("button", { name: "Count it all the same" }).press("Enter");
     await page.getByRole("button", { name: "Leave it out again" }).waitFor();

@@ -111,7 +111,8 @@ describe("a hand-in", () => {
     const wrapped = block.replace(/(.{31})/g, "$1\r\n");
     const quoted = wrapped.split("\n").map((line) => `> > | ${line}`).join("\n");
     const soft = `\u00A0\u00AD${block.replaceAll("\n", "\u200B\n\t ")}`;
-    for (const text of [wrapped, quoted, soft, block.replaceAll("\n", " ")]) expect(readHandIns(`Dear all,\n\n${text}\n-- \nsignature`)).toEqual(readHandIns(block));
+    const asPage = block.split("\n").map((line) => `&gt;&nbsp;${line}`).join("\n");
+    for (const text of [wrapped, quoted, soft, asPage, block.replaceAll("\n", " ")]) expect(readHandIns(`Dear all,\n\n${text}\n-- \nsignature`)).toEqual(readHandIns(block));
     expect(readHandIns(`${block}\n\n${quoted}`)).toHaveLength(2);
   });
 
@@ -141,6 +142,15 @@ describe("a hand-in", () => {
     const mended = handInOf(list, { learner: "avocet-12", words: ["++++"], at: "2026-11-22T08:00:00Z" });
     const [row] = rowsOf([mended, later, early].map((one) => arrival(handInFile(one))), list);
     expect([row?.person.conflicts, row?.sheets[0]?.paper.marks.map(({ verdict }) => verdict === "right"), row?.person.received.length]).toEqual([[1], [true, false, true, true], 3]);
+  });
+
+  it("that came whole is taken, whatever changed copy comes beside it, before or after", () => {
+    const whole = handInFile(handInOf(list, { learner: "avocet-12", words: ["+-++"] }));
+    const lied = whole.replace(/"verdict": "(?!right)[a-z-]+"/, '"verdict": "right"');
+    for (const order of [[whole, lied], [lied, whole]]) {
+      const [row] = rowsOf(order.map((text) => arrival(text)), list);
+      expect([row?.state, row?.result, row?.person.received.map(({ isChanged }) => isChanged).toSorted(), row?.person.conflicts]).toEqual(["as-graded", "not-yet", [false, true], []]);
+    }
   });
 
   it("after the due day is marked late, and the last attempt decides", () => {

@@ -113,7 +113,7 @@ const isPartOf = (one: HandedSheet, other: HandedSheet): boolean => {
   return [...answersText(one)].every((answer) => whole.has(answer));
 };
 
-/** One sheet for each attempt. A later hand-in that only goes on with a sheet replaces the earlier; one that answers otherwise does not. */
+/** One sheet for each attempt. A later hand-in that only goes on with a sheet replaces the earlier; one that answers otherwise, or was changed after it was made, does not. */
 const takenFrom = (received: readonly Received[]): Pick<Person, "taken" | "conflicts"> => {
   const byAttempt = new Map<number, Taken>();
   const conflicts = new Set<number>();
@@ -121,7 +121,8 @@ const takenFrom = (received: readonly Received[]): Pick<Person, "taken" | "confl
   for (const from of [...whole, ...received.filter(({ isChanged }) => isChanged)]) {
     for (const sheet of from.handIn.sheets) {
       const before = byAttempt.get(sheet.attempt);
-      if (before === undefined || isPartOf(before.sheet, sheet)) byAttempt.set(sheet.attempt, { sheet, from });
+      const isMore = before === undefined || (!from.isChanged && isPartOf(before.sheet, sheet) && !isPartOf(sheet, before.sheet));
+      if (isMore) byAttempt.set(sheet.attempt, { sheet, from });
       else if (!isPartOf(sheet, before.sheet)) conflicts.add(sheet.attempt);
     }
   }

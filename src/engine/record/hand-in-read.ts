@@ -61,9 +61,9 @@ const fromBlock = (squeezed: string): Found => {
   return fromLetters(letters, { sum, route: "block", learner });
 };
 
-/** Everything but the signs of a block is dropped: quote marks, breaks, spaces, soft hyphens. */
+/** Everything but the signs of a block is dropped: quote marks, also as a web page spells them, breaks, spaces, soft hyphens. */
 const blocksIn = (text: string): readonly string[] => {
-  const squeezed = text.replace(/[^\w:-]/g, "");
+  const squeezed = text.replace(/&(?:gt|lt|amp|nbsp);/g, "").replace(/[^\w:-]/g, "");
   return squeezed.split(/(?=BEGINHAND-IN\d)/).filter((piece) => piece.startsWith("BEGINHAND-IN"));
 };
 

@@ -34,13 +34,17 @@ const OpenList = ({ list, modules, titles }: OpenProps) => {
     rememberLearner(list, learner);
     setWhere(await attemptAt(list, learner));
   };
+  const leave = (): void => {
+    rememberLearner(list, null);
+    setWhere(null);
+  };
   useEffect(() => {
     const known = recallLearner(list);
     if (known !== null) attemptAt(list, known).then(setWhere, () => undefined);
   }, [list]);
   if (where === null) return <ListFirst list={list} titles={titles} onBegin={(learner) => void enter(learner)} />;
   if (where.isHandingIn) return <HandInPage list={list} learner={where.learner} onBack={() => setWhere({ ...where, isHandingIn: false })} />;
-  return <ListWork key={where.attempt} list={list} learner={where.learner} attempt={where.attempt} modules={modules} onHandIn={() => setWhere({ ...where, isHandingIn: true })} onNext={() => setWhere({ ...where, attempt: where.attempt + 1 })} />;
+  return <ListWork key={where.attempt} list={list} learner={where.learner} attempt={where.attempt} modules={modules} onHandIn={() => setWhere({ ...where, isHandingIn: true })} onNext={() => setWhere({ ...where, attempt: where.attempt + 1 })} onLeave={leave} />;
 };
 
 /** The learner's side of a teaching list: opened by link or code, first screen, work, hand-in. */

@@ -58,6 +58,7 @@ export const notesOf = (row: DeskRow, isSupervised: boolean): readonly string[] 
     ...(isSupervised && sheets.length > 0 && state !== "spoken-wrong" ? [words.note.spokenRight] : []),
     ...resultNote(row),
     ...copiesNote(row),
+    ...(state !== "changed" && person.received.some(({ isChanged }) => isChanged) ? [words.note.changedToo] : []),
     ...(person.conflicts.length > 0 ? [filled(words.note.conflict, { list: person.conflicts.join(", ") })] : []),
     ...person.codes.map(({ attempt, right, unsafe }) => filled(words.note.code, { at: String(attempt), right: String(right), unsafe: String(unsafe) })),
   ];
