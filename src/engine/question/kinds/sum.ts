@@ -26,9 +26,13 @@ const shownAnswer = (family: SumFamily, solution: Solution, id: string): string 
   return asWritten(text, unit);
 };
 
-/** An end of the accepted span as printed: one digit finer than the rounding that was asked. */
-const endText = (text: string, { roundTo, unit }: ShownAsk): string =>
-  asWritten(text.length > MOST_END_DIGITS ? Number(text).toFixed(placesOf(Number(roundTo)) + 1) : text, unit);
+/** An end of the accepted span as printed: one digit finer than the rounding that was asked, and never outside the span. */
+const endText = (text: string, { roundTo, unit }: ShownAsk, inwards: (value: number) => number): string => {
+  if (text.length <= MOST_END_DIGITS) return asWritten(text, unit);
+  const places = placesOf(Number(roundTo)) + 1;
+  const scaled = Number((Number(text) * 10 ** places).toFixed(MOST_END_DIGITS));
+  return asWritten((inwards(scaled) / 10 ** places).toFixed(places), unit);
+};
 
 const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: ShownAsk; verdict: Verdict }): Compared => {
   const draw = plainDraw(item);
@@ -36,9 +40,9 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   const span = verdict.accepted[ask.id];
   const yours = verdict.parts.find((part) => part.ask === ask.id)?.value;
   const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
-  const [from, to] = span === undefined ? ["", ""] : [endText(span.from, ask), endText(span.to, ask)];
+  const [from, to] = span === undefined ? ["", ""] : [endText(span.from, ask, Math.ceil), endText(span.to, ask, Math.floor)];
   const range = span === undefined ? said : `${printed(from)} to ${withUnit(to, ask.unit)}`;
-  const accepted = span !== undefined && from === to ? withUnit(from, ask.unit) : range;
+  const accepted = span !== undefined && Number(from) === Number(to) ? withUnit(from, ask.unit) : range;
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
 
