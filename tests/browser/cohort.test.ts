@@ -128,6 +128,28 @@ describe("other files", () => {
     await close();
   });
 
+  it("with codes that are markup or formulas show them as text, and nothing runs", async () => {
+    const bad = '<img src=x onerror="document.title=1">';
+    const papers = madePapers(6).map((paper, at) => ({ ...paper, learner: [bad, "=1+1", "</script>", "a\u202eb", "'", " "][at] ?? "", place: bad }));
+    const { page, noise, close } = await open(PAGE);
+    await shown(page, papers);
+    expect((await page.locator(".matrix tbody th").allTextContents()).toSorted()).toEqual(papers.map(({ learner }) => learner).toSorted());
+    await page.locator(".name-button", { hasText: "<img" }).click();
+    expect(await page.locator(".talk-card h4").textContent()).toBe(`Card for ${bad}`);
+    expect([await page.locator("main img").count(), await page.title()]).toEqual([0, "Completion and results · Small Knee Workbook"]);
+    expect(noise).toEqual([]);
+    await close();
+  });
+
+  it("with hundreds of learners show sixty rows first, and the others when asked", async () => {
+    const { page, close } = await open(PAGE);
+    await shown(page, madePapers(75));
+    expect(await page.locator(".matrix tbody tr").count()).toBe(60);
+    await page.getByRole("button", { name: "Show the other 15 learners" }).click();
+    expect(await page.locator(".matrix tbody tr").count()).toBe(75);
+    await close();
+  });
+
   it("with four learners show no share, and with damage say what to do and lose nothing", async () => {
     const { page, noise, close } = await open(PAGE);
     await give(page, fileOf(madePapers(4)));

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { ObjectiveFigures } from "../../engine/cohort/by-objective.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
 import { Glyph } from "../Glyph.tsx";
@@ -31,7 +32,7 @@ const Row = ({ at, figures, names }: RowProps) => {
 };
 
 /** How the cohort stands on every objective, unsafe first. */
-export const ByObjective = ({ figures, names }: { readonly figures: readonly ObjectiveFigures[]; readonly names: Names }) => (
+export const ByObjective = memo(({ figures, names }: { readonly figures: readonly ObjectiveFigures[]; readonly names: Names }) => (
   <section>
     <h3 id="by-objective">{words.title}</h3>
     <p className="note">{words.lead}</p>
@@ -40,4 +41,4 @@ export const ByObjective = ({ figures, names }: { readonly figures: readonly Obj
       <tbody>{figures.map((one, index) => <Row key={one.objective} at={index + 1} figures={one} names={names} />)}</tbody>
     </table>
   </section>
-);
+));

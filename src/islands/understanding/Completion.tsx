@@ -1,3 +1,4 @@
+import { memo } from "react";
 import { type CompletionRow, completionRows } from "../../engine/cohort/completion.ts";
 import type { Paper } from "../../engine/cohort/paper.ts";
 import { cautionText } from "../../facts/cautions.ts";
@@ -21,7 +22,7 @@ const Row = ({ row: { learner, place, list, attempts, firstAt, lastAt, answered,
 );
 
 /** Who worked through what and when; a page to sign, and no more than that. */
-export const Completion = ({ papers, onPrint }: { readonly papers: readonly Paper[]; readonly onPrint: () => void }) => {
+export const Completion = memo(({ papers, onPrint }: { readonly papers: readonly Paper[]; readonly onPrint: () => void }) => {
   const rows = completionRows(papers);
   const lists = [...new Set(rows.map(({ list }) => list))];
   const isOneList = lists.length === 1;
@@ -42,4 +43,4 @@ export const Completion = ({ papers, onPrint }: { readonly papers: readonly Pape
       <div className="btns no-print"><button type="button" onClick={onPrint}>{words.print}</button></div>
     </section>
   );
-};
+});

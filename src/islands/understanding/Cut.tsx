@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from "react";
+import { memo, useId, useMemo, useState } from "react";
 import { ordinaryFamilies, type Standard, standardOf } from "../../engine/cohort/by-cut.ts";
 import type { FixedForm } from "../../engine/cohort/fixed-form.ts";
 import { type EstimateFault, readEstimates } from "../../engine/cohort/judge-estimates.ts";
@@ -75,10 +75,10 @@ const Judged = ({ form, names, must }: CutProps & { readonly form: FixedForm }) 
 };
 
 /** A cut score from judges where there is one sheet for it, and why not where there is none. */
-export const Cut = ({ form, names, must }: CutProps) => (
+export const Cut = memo(({ form, names, must }: CutProps) => (
   <section className="cut">
     <h3 id="cut-score">{words.title}</h3>
     <p className="note">{words.lead}</p>
     {form === null ? <p>{words.noForm}</p> : <Judged form={form} names={names} must={must} />}
   </section>
-);
+));

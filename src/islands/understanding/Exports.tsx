@@ -28,13 +28,14 @@ export const Exports = ({ papers, families }: { readonly papers: readonly Paper[
   };
   const csv = (separator: "," | ";"): void => save(".csv", "text/csv", cohortCsv(papers, { notes: notes(), separator }));
   const json = (): void => save(".json", "application/json", cohortText({ edition: SITE.edition, madeAt: new Date().toISOString(), notes: notes(), papers }));
+  const xapi = async (): Promise<void> => save("-xapi.json", "application/json", await statementsText(papers, families, (done) => setSaid(filled(words.making, { done: String(done), all: String(papers.length) }))));
   return (
     <section className="no-print">
       <h3 id="take-along">{words.title}</h3>
       <p>{words.lead}</p>
       <div className="btns"><button type="button" className="main" onClick={() => csv(",")}>{words.csv}</button><button type="button" onClick={() => csv(";")}>{words.csvSemicolon}</button></div>
       <p className="note">{words.csvNote}</p>
-      <div className="btns"><button type="button" onClick={json}>{words.json}</button><button type="button" onClick={() => save("-xapi.json", "application/json", statementsText(papers, families))}>{words.xapi}</button></div>
+      <div className="btns"><button type="button" onClick={json}>{words.json}</button><button type="button" onClick={() => void xapi()}>{words.xapi}</button></div>
       <p className="note">{words.jsonNote} <a href={siteHref("/cohort.schema.json")}>{words.schema}</a>. {words.xapiNote}</p>
       <p role="status" className="said">{said}</p>
     </section>

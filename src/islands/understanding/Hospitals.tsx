@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { PlaceComparison } from "../../engine/cohort/places.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
 import { filled } from "../../facts/words.ts";
@@ -12,7 +13,7 @@ const refusal = (found: PlaceComparison): string | null => {
 };
 
 /** Hospitals side by side, or the sentence that says why not. */
-export const Hospitals = ({ found }: { readonly found: PlaceComparison }) => {
+export const Hospitals = memo(({ found }: { readonly found: PlaceComparison }) => {
   const why = refusal(found);
   return (
     <section>
@@ -33,4 +34,4 @@ export const Hospitals = ({ found }: { readonly found: PlaceComparison }) => {
       )}
     </section>
   );
-};
+});

@@ -1,3 +1,4 @@
+import { memo } from "react";
 import type { FixedForm } from "../../engine/cohort/fixed-form.ts";
 import type { Figure } from "../../engine/cohort/figure.ts";
 import type { ItemFigures } from "../../engine/cohort/item-figures.ts";
@@ -73,7 +74,7 @@ const Spreads = ({ spreads, names }: Pick<ItemsProps, "spreads" | "names">) => (
 );
 
 /** Figures of every question and of the sheet, each with its reason where it may not be given. */
-export const Items = ({ sheet, items, form, spreads, names, families }: ItemsProps) => {
+export const Items = memo(({ sheet, items, form, spreads, names, families }: ItemsProps) => {
   const isWhole = sheet.reliability.refused !== "under-thirty" && form !== null;
   const heads = [all.number, words.question, words.share, words.interval, ...(isWhole ? [words.discrimination, words.without, words.choices] : [])];
   return (
@@ -89,4 +90,4 @@ export const Items = ({ sheet, items, form, spreads, names, families }: ItemsPro
       <Spreads spreads={spreads} names={names} />
     </section>
   );
-};
+});

@@ -1,6 +1,8 @@
+import { memo, useState } from "react";
 import type { ObjectiveFigures } from "../../engine/cohort/by-objective.ts";
 import type { LearnerRow, ObjectiveCell } from "../../engine/cohort/learner-objectives.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
+import { filled } from "../../facts/words.ts";
 import { Glyph } from "../Glyph.tsx";
 import type { Names } from "./names.ts";
 import { ofText } from "./say.ts";
@@ -43,23 +45,31 @@ interface MatrixProps {
 /** Most columns that stand beside each other; with more, each row becomes lines of numbered shapes. */
 const MOST_COLUMNS = 24;
 
+/** Rows that stand there at once; a cohort of hundreds would keep the page from answering. */
+const MOST_ROWS = 60;
+
 /** Learners by objectives in shapes; every shape has its word for whoever does not see it. */
-export const Matrix = ({ rows, objectives, names, onChoose }: MatrixProps) => (
-  <section>
-    <h3 id="learners">{words.title}</h3>
-    <p className="note">{words.lead}</p>
-    <Key />
-    <table className={objectives.length > MOST_COLUMNS ? "matrix lines" : "matrix"}>
-      <thead><tr><th scope="col">{words.learner}</th>{objectives.map(({ objective }, index) => <th key={objective} scope="col" className="n">{index + 1}<span className="vh"> {names.objective(objective)}</span></th>)}</tr></thead>
-      <tbody>
-        {rows.map(({ learner, cells }) => (
-          <tr key={learner}>
-            <th scope="row"><button type="button" className="name-button" onClick={() => onChoose(learner)}>{learner}</button></th>
-            {objectives.map(({ objective }, index) => <Cell key={objective} at={index + 1} cell={cells.find((cell) => cell.objective === objective)} />)}
-          </tr>
-        ))}
-      </tbody>
-      <tfoot><tr><th scope="row">{words.foot}</th>{objectives.map(({ objective, allRight }, index) => <td key={objective} data-head={index + 1} className="n">{allRight}</td>)}</tr></tfoot>
-    </table>
-  </section>
-);
+export const Matrix = memo(({ rows, objectives, names, onChoose }: MatrixProps) => {
+  const [isWhole, setWhole] = useState(false);
+  const shown = isWhole ? rows : rows.slice(0, MOST_ROWS);
+  return (
+    <section>
+      <h3 id="learners">{words.title}</h3>
+      <p className="note">{words.lead}</p>
+      <Key />
+      <table className={objectives.length > MOST_COLUMNS ? "matrix lines" : "matrix"}>
+        <thead><tr><th scope="col">{words.learner}</th>{objectives.map(({ objective }, index) => <th key={objective} scope="col" className="n">{index + 1}<span className="vh"> {names.objective(objective)}</span></th>)}</tr></thead>
+        <tbody>
+          {shown.map(({ learner, cells }) => (
+            <tr key={learner}>
+              <th scope="row"><button type="button" className="name-button" onClick={() => onChoose(learner)}>{learner}</button></th>
+              {objectives.map(({ objective }, index) => <Cell key={objective} at={index + 1} cell={cells.find((cell) => cell.objective === objective)} />)}
+            </tr>
+          ))}
+        </tbody>
+        <tfoot><tr><th scope="row">{words.foot}</th>{objectives.map(({ objective, allRight }, index) => <td key={objective} data-head={index + 1} className="n">{allRight}</td>)}</tr></tfoot>
+      </table>
+      {shown.length < rows.length ? <div className="btns no-print"><button type="button" onClick={() => setWhole(true)}>{filled(words.rest, { count: String(rows.length - shown.length) })}</button></div> : null}
+    </section>
+  );
+});

@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { memo, useState } from "react";
 import type { SlipCount } from "../../engine/cohort/slip-counts.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
 import { filled } from "../../facts/words.ts";
@@ -42,7 +42,7 @@ const Table = ({ slips, names }: Omit<SlipsProps, "all">) => (
 );
 
 /** Slips as bars, unsafe ones first, and the same as a table. */
-export const Slips = ({ slips, names, all }: SlipsProps) => {
+export const Slips = memo(({ slips, names, all }: SlipsProps) => {
   const [isWhole, setWhole] = useState(false);
   const shown = isWhole ? slips : slips.slice(0, FIRST_SHOWN);
   if (slips.length === 0) return <section><h3 id="slips">{words.title}</h3><p>{words.none}</p></section>;
@@ -55,4 +55,4 @@ export const Slips = ({ slips, names, all }: SlipsProps) => {
       <Table slips={slips} names={names} />
     </section>
   );
-};
+});

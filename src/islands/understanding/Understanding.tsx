@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react";
+import { useCallback, useMemo, useState } from "react";
 import { byObjective } from "../../engine/cohort/by-objective.ts";
 import { LEAST_PERSONS } from "../../engine/cohort/figure.ts";
 import { firstAnswers } from "../../engine/cohort/first-marks.ts";
@@ -69,13 +69,14 @@ export const Understanding = ({ papers, modules = NO_MODULES, must = NO_FAMILIES
   const figures = useMemo(() => figuresOf(papers), [papers]);
   const [printed, print] = usePrint();
   const [picked, setPicked] = useState<string | null>(null);
-  const learners = figures.rows.map(({ learner }) => learner);
+  const learners = useMemo(() => figures.rows.map(({ learner }) => learner), [figures]);
   const chosen = picked !== null && learners.includes(picked) ? picked : (learners[0] ?? "");
-  if (learners.length === 0) return <p>{words.none}</p>;
-  const choose = (learner: string): void => {
+  const choose = useCallback((learner: string): void => {
     setPicked(learner);
     document.getElementById("talk")?.focus();
-  };
+  }, []);
+  const printCompletion = useCallback((): void => print("completion"), [print]);
+  if (learners.length === 0) return <p>{words.none}</p>;
   const isShared = learners.length >= LEAST_PERSONS;
   return (
     <div className="understanding" data-print={printed ?? undefined}>
@@ -89,7 +90,7 @@ export const Understanding = ({ papers, modules = NO_MODULES, must = NO_FAMILIES
       </> : null}
       <Cut form={figures.form} names={names} must={must} />
       <Viva papers={papers} families={families} names={names} learners={learners} chosen={chosen} onChoose={setPicked} isWhole={printed === "cards"} onPrint={print} />
-      <Completion papers={papers} onPrint={() => print("completion")} />
+      <Completion papers={papers} onPrint={printCompletion} />
       <Exports papers={papers} families={families} />
     </div>
   );

@@ -1,4 +1,4 @@
-import { useId, useMemo } from "react";
+import { memo, useId, useMemo } from "react";
 import { firstPapers } from "../../engine/cohort/first-marks.ts";
 import type { Paper } from "../../engine/cohort/paper.ts";
 import { cautionText } from "../../facts/cautions.ts";
@@ -65,7 +65,7 @@ interface VivaProps {
 }
 
 /** Questions for a talk with each learner, from his or her own answers. */
-export const Viva = ({ papers, families, names, learners, chosen, onChoose, isWhole, onPrint }: VivaProps) => {
+export const Viva = memo(({ papers, families, names, learners, chosen, onChoose, isWhole, onPrint }: VivaProps) => {
   const id = useId();
   const cards = useMemo(
     () => firstPapers(papers).filter(({ learner }) => isWhole || learner === chosen).toSorted((one, other) => (one.learner < other.learner ? -1 : 1)).map((paper) => ({ key: `${paper.list} ${paper.learner}`, card: vivaCard(paper, families, names) })),
@@ -83,4 +83,4 @@ export const Viva = ({ papers, families, names, learners, chosen, onChoose, isWh
       </div>
     </section>
   );
-};
+});

@@ -1,5 +1,5 @@
 import type { Mark, Paper } from "../../engine/cohort/paper.ts";
-import { type QuestionDetail, statementsOf } from "../../engine/cohort/xapi.ts";
+import { type QuestionDetail, type Statement, type StatementSettings, statementsOf } from "../../engine/cohort/xapi.ts";
 import { drawItem } from "../../engine/question/draw.ts";
 import { answerOf } from "../../engine/question/explain.ts";
 import { gradeItem } from "../../engine/question/grade.ts";
@@ -21,9 +21,20 @@ const detailOf = ({ family: id, version, seed }: Mark, families: Families): Ques
   }
 };
 
+/** Papers that are turned into statements at one go; between them the page answers. */
+const AT_ONCE = 20;
+
+const pause = (): Promise<void> => new Promise((done) => { setTimeout(done, 0); });
+
 /** All papers as statements in one text; ids begin with the address under which the site is open. */
-export const statementsText = (papers: readonly Paper[], families: Families): string => {
+export const statementsText = async (papers: readonly Paper[], families: Families, onDone: (papers: number) => void): Promise<string> => {
   const home = new URL(siteHref("/"), window.location.href).href;
-  const statements = statementsOf(papers, { home, platform: `${SITE.name} ${SITE.edition}`, language: "en-GB", note: `${cautionText("C12")} ${cautionText("C6")}`, detailOf: (mark) => detailOf(mark, families) });
+  const settings: StatementSettings = { home, platform: `${SITE.name} ${SITE.edition}`, language: "en-GB", note: `${cautionText("C12")} ${cautionText("C6")}`, detailOf: (mark) => detailOf(mark, families) };
+  const statements: Statement[] = [];
+  for (let from = 0; from < papers.length; from += AT_ONCE) {
+    statements.push(...statementsOf(papers.slice(from, from + AT_ONCE), settings));
+    onDone(Math.min(papers.length, from + AT_ONCE));
+    await pause();
+  }
   return `${JSON.stringify(statements, null, 1)}\n`;
 };
