@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { isTeachingList, MOST_ATTEMPTS, MOST_QUESTIONS, ROUTES } from "../engine/record/list-form.ts";
+import { isTeachingList, LOCK_DIGITS, MOST_ATTEMPTS, MOST_QUESTIONS, ROUTES } from "../engine/record/list-form.ts";
 
 const GREATEST_PLACE = 1023;
 const GREATEST_EDITION = 31;
@@ -14,6 +14,8 @@ const form = z.strictObject({
   form: z.literal("list/1"),
   title: z.string().min(1).max(MOST_TITLE),
   edition: z.int().min(0).max(GREATEST_EDITION),
+  /** Check of families and versions. */
+  lock: hex(LOCK_DIGITS, LOCK_DIGITS),
   /** Place of a family in the edition's list, and how many questions of it. */
   picks: z.array(z.tuple([place, z.int().min(1).max(MOST_QUESTIONS)])).min(1).max(MOST_QUESTIONS),
   sheet: z.enum(["own", "same"]),

@@ -66,7 +66,7 @@ describe("a teaching list", () => {
 
   it("is guarded field by field", () => {
     const wrong: readonly Partial<Record<keyof TeachingList, unknown>>[] = [
-      { title: "" }, { title: "x".repeat(81) }, { edition: 32 }, { edition: 1.5 }, { picks: [] }, { picks: [[0, 0]] }, { picks: [[0, 61]] }, { picks: [[0, 1], [0, 1]] }, { picks: [[0, 40], [1, 40]] }, { sheet: "none" },
+      { title: "" }, { title: "x".repeat(81) }, { edition: 32 }, { edition: 1.5 }, { lock: "12" }, { picks: [] }, { picks: [[0, 0]] }, { picks: [[0, 61]] }, { picks: [[0, 1], [0, 1]] }, { picks: [[0, 40], [1, 40]] }, { sheet: "none" },
       { attempts: 0 }, { dueOn: "2026-02-30" }, { dueOn: "2026-11-01" }, { keepUntil: "2026-12-01" }, { rule: { rightPercent: 101, must: [], noUnsafe: true } }, { rule: { rightPercent: 80, must: [1000], noUnsafe: true } },
       { back: [] }, { back: ["file", "file"] }, { back: ["pigeon"] }, { backTo: 4 }, { spoken: "x" }, { nonce: "XYZ" }, { form: "list/2" },
     ];
@@ -92,6 +92,14 @@ describe("a teaching list", () => {
     expect(sheetOf("avocet-12", 1, same)).toEqual(sheetOf("bittern-03", 1, same));
     expect(listSheet({ ...list, edition: 31 }, { learner: "avocet-12", attempt: 1, spoken: null }, EDITIONS)).toEqual({ fault: "unknown-edition" });
     expect(listSheet({ ...list, picks: [[1000, 1]] }, { learner: "avocet-12", attempt: 1, spoken: null }, EDITIONS)).toEqual({ fault: "unknown-question" });
+  });
+
+  it("is refused where the edition was rewritten since, and means other questions or versions", () => {
+    const sitting = { learner: "avocet-12", attempt: 1, spoken: null };
+    const moved = EDITIONS.map((edition) => ({ ...edition, families: edition.families.toReversed() }));
+    const newer = EDITIONS.map((edition) => ({ ...edition, families: edition.families.map((family) => ({ ...family, version: family.version + 1 })) }));
+    expect([listSheet(list, sitting, moved), listSheet(list, sitting, newer)]).toEqual([{ fault: "other-questions" }, { fault: "other-questions" }]);
+    expect("items" in listSheet(list, sitting, EDITIONS)).toBe(true);
   });
 
   it("asks for the word that is read aloud, does not hold it, and draws other questions for another word", () => {

@@ -2,16 +2,18 @@ import { answerTo, draw, grade, slipsOf } from "../../src/bank/index.ts";
 import type { Response } from "../../src/engine/question/response.ts";
 import type { HandedAnswer, HandIn } from "../../src/engine/record/hand-in-form.ts";
 import { listId, type TeachingList } from "../../src/engine/record/list-form.ts";
-import { listSheet } from "../../src/engine/record/list-sheet.ts";
+import { listSheet, lockOf } from "../../src/engine/record/list-sheet.ts";
 import type { SheetItem } from "../../src/engine/record/sheet-number.ts";
 import type { Marker } from "../../src/engine/cohort/mark-sheet.ts";
 import { EDITIONS, NEWEST } from "../../src/facts/editions.ts";
 
 export const placeOf = (family: string): number => NEWEST.families.findIndex(({ id }) => id === family);
 
+const picksOf = (families: readonly string[]): TeachingList["picks"] => families.map((family) => [placeOf(family), 2] as const);
+
 /** An invented list of families by name. */
 export const listOf = (families: readonly string[], over: Partial<TeachingList> = {}): TeachingList => ({
-  form: "list/1", title: "Northmoor, winter list", edition: NEWEST.edition, picks: families.map((family) => [placeOf(family), 2] as const), sheet: "own", attempts: 3,
+  form: "list/1", title: "Northmoor, winter list", edition: NEWEST.edition, lock: lockOf(over.picks ?? picksOf(families), NEWEST), picks: picksOf(families), sheet: "own", attempts: 3,
   opensOn: "2026-11-16", dueOn: "2026-12-04", keepUntil: "2027-12-31", rule: { rightPercent: 80, must: families.slice(0, 1).map(placeOf), noUnsafe: true },
   back: ["file", "block", "square", "code"], backTo: "post-box of the department", spoken: null, nonce: "0123456789abcdef", ...over,
 });

@@ -1,4 +1,5 @@
 import { dayOf, isTeachingList, type Route, type TeachingList } from "./list-form.ts";
+import { lockOf } from "./list-sheet.ts";
 import type { SheetEdition } from "./sheet-number.ts";
 import { packed, readSigns, unpacked, withCheck } from "./signs.ts";
 import type { CodeFault } from "./words.ts";
@@ -57,8 +58,9 @@ export const dayName = (day: number): string => civil(day).map((part, index) => 
 export const listOfPreset = (preset: ListPreset, dates: PresetDates, edition: SheetEdition): TeachingList | null => {
   const placeOf = (family: string): number => edition.families.findIndex(({ id }) => id === family);
   const { title, families, each, sheet, attempts, rightPercent, must, noUnsafe, back } = preset;
+  const picks = families.map((family) => [placeOf(family), each] as const);
   const list = {
-    form: "list/1", title, edition: edition.edition, picks: families.map((family) => [placeOf(family), each]), sheet, attempts, ...dates,
+    form: "list/1", title, edition: edition.edition, lock: lockOf(picks, edition), picks, sheet, attempts, ...dates,
     rule: { rightPercent, must: must.map(placeOf), noUnsafe }, back, backTo: "", spoken: null,
   };
   return isTeachingList(list) ? list : null;

@@ -26,6 +26,8 @@ export interface TeachingList {
   readonly title: string;
   /** Edition of `content/editions.json` that fixes families and versions, 0 to 31. */
   readonly edition: number;
+  /** Check of the families and versions that the picks mean, so that an edition which was rewritten is noticed. */
+  readonly lock: string;
   /** Place of the family in the edition's list, and how many questions of it. */
   readonly picks: readonly (readonly [family: number, count: number])[];
   /** A sheet for each learner code, or the same for all. */
@@ -51,7 +53,8 @@ const MOST_TITLE = 80;
 const MOST_BACK_TO = 160;
 const MOST_FAMILIES = 1024;
 const EDITIONS = 32;
-const KEYS: readonly (keyof TeachingList)[] = ["form", "title", "edition", "picks", "sheet", "attempts", "opensOn", "dueOn", "keepUntil", "rule", "back", "backTo", "spoken", "nonce"];
+export const LOCK_DIGITS = 8;
+const KEYS: readonly (keyof TeachingList)[] = ["form", "title", "edition", "lock", "picks", "sheet", "attempts", "opensOn", "dueOn", "keepUntil", "rule", "back", "backTo", "spoken", "nonce"];
 
 type Fields = Readonly<Record<string, unknown>>;
 const isFields = (value: unknown): value is Fields => typeof value === "object" && value !== null && !Array.isArray(value);
@@ -92,9 +95,9 @@ const areDays = ({ opensOn, dueOn, keepUntil }: Fields): boolean => isDay(opensO
 /** True for a well-formed teaching list; used on every link and code, because whoever sends one is a stranger. */
 export const isTeachingList = (value: unknown): value is TeachingList => {
   if (!isFields(value) || !hasOnly(value, KEYS) || value["form"] !== "list/1") return false;
-  const { title, edition, picks, sheet, attempts, rule, back, backTo, spoken, nonce } = value;
+  const { title, edition, lock, picks, sheet, attempts, rule, back, backTo, spoken, nonce } = value;
   if (!isText(title, MOST_TITLE) || title.trim() === "" || !isText(backTo, MOST_BACK_TO)) return false;
-  if (!isWhole(edition, 0, EDITIONS - 1) || !isWhole(attempts, 1, MOST_ATTEMPTS) || !areDays(value)) return false;
+  if (!isHex(lock, LOCK_DIGITS, LOCK_DIGITS) || !isWhole(edition, 0, EDITIONS - 1) || !isWhole(attempts, 1, MOST_ATTEMPTS) || !areDays(value)) return false;
   if (!arePicks(picks) || !isRule(rule) || !areRoutes(back)) return false;
   const asked = new Set(picks.map(([family]) => family));
   return rule.must.every((family) => asked.has(family)) && (sheet === "own" || sheet === "same") && (spoken === null || isHex(spoken, 16, 16)) && isHex(nonce, 5, 32);

@@ -1,5 +1,6 @@
 import { sha256Hex } from "../random/sha256.ts";
-import { listId, type TeachingList } from "./list-form.ts";
+import { canonicalJson } from "./canonical.ts";
+import { listId, LOCK_DIGITS, type TeachingList } from "./list-form.ts";
 import type { Sheet, SheetEdition, SheetItem } from "./sheet-number.ts";
 
 /** Who sits down to a list, for the how-manieth time, and the word that was read aloud. */
@@ -11,8 +12,8 @@ export interface Sitting {
   readonly spoken: string | null;
 }
 
-/** What can be wrong with a list that reads well: it is of an edition that this site does not have, or names questions that the edition does not. */
-export type ListFault = "unknown-edition" | "unknown-question";
+/** What can be wrong with a list that reads well: its edition is not here, lacks a question, or means other questions than when the list was made. */
+export type ListFault = "unknown-edition" | "unknown-question" | "other-questions";
 
 const SEED_DIGITS = 32;
 const CHECK_DIGITS = 16;
@@ -25,6 +26,10 @@ export const spokenCheck = (nonce: string, spoken: string): string => sha256Hex(
 
 /** True where the word is the one of the list, and where the list has none. */
 export const isSpokenRight = ({ nonce, spoken }: TeachingList, typed: string | null): boolean => spoken === null || (typed !== null && spokenCheck(nonce, typed) === spoken);
+
+/** The check of what picks mean in an edition: family and version of each. */
+export const lockOf = (picks: TeachingList["picks"], { families }: SheetEdition): string =>
+  sha256Hex(canonicalJson(picks.map(([place]) => [families[place]?.id ?? "", families[place]?.version ?? 0]))).slice(0, LOCK_DIGITS);
 
 /** Places of the families in the order of the sheet: one of each, then the second of each, so that a kind seldom follows itself. */
 const orderOf = ({ picks }: TeachingList): readonly number[] => {
@@ -51,5 +56,6 @@ export const listSheet = (list: TeachingList, sitting: Sitting, editions: readon
     if (family === undefined) return { fault: "unknown-question" };
     items.push({ family: family.id, version: family.version, module: family.module, seed: seedAt(list, sitting, slot) });
   }
+  if (lockOf(list.picks, edition) !== list.lock) return { fault: "other-questions" };
   return { number: sittingName(list, sitting), kind: "practice", items };
 };

@@ -1,6 +1,6 @@
 import { isTeachingList, MOST_QUESTIONS, type Route, type TeachingList } from "../../engine/record/list-form.ts";
 import { type ListPreset, listCode, listOfPreset } from "../../engine/record/list-code.ts";
-import { spokenCheck } from "../../engine/record/list-sheet.ts";
+import { lockOf, spokenCheck } from "../../engine/record/list-sheet.ts";
 import { dayName } from "../../engine/record/list-code.ts";
 import { NEWEST } from "../../facts/editions.ts";
 import { type CourseModule, objectivesOf } from "../course.ts";
@@ -119,8 +119,9 @@ export const makeList = (draft: Draft, course: ComposeCourse, presets: readonly 
     return list === null ? { fault: "rest" } : { list, code: listCode(preset, { opensOn, dueOn, keepUntil, nonce }, NEWEST.edition), spoken: null };
   }
   const spoken = draft.isSupervised ? newSpoken() : null;
+  const picks = familiesOf(draft, course).map((family) => [placeOf(family), draft.each] as const);
   const list = {
-    form: "list/1", title: draft.title.trim(), edition: NEWEST.edition, picks: familiesOf(draft, course).map((family) => [placeOf(family), draft.each]), sheet: draft.sheet, attempts: draft.attempts,
+    form: "list/1", title: draft.title.trim(), edition: NEWEST.edition, lock: lockOf(picks, NEWEST), picks, sheet: draft.sheet, attempts: draft.attempts,
     opensOn, dueOn, keepUntil, rule: { rightPercent: draft.rightPercent, must: mustOfDraft(draft, course).map(placeOf), noUnsafe: draft.noUnsafe },
     back: draft.back, backTo: draft.backTo.trim(), spoken: spoken === null ? null : spokenCheck(nonce, spoken), nonce,
   };

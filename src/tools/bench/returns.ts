@@ -7,7 +7,7 @@ import { type Arrival, gatherReturns, readArrival } from "../../engine/cohort/re
 import type { HandIn } from "../../engine/record/hand-in-form.ts";
 import { handInFile } from "../../engine/record/hand-in-text.ts";
 import { listId, MOST_QUESTIONS, questionCount, type TeachingList } from "../../engine/record/list-form.ts";
-import { listSheet } from "../../engine/record/list-sheet.ts";
+import { listSheet, lockOf } from "../../engine/record/list-sheet.ts";
 import type { SheetItem } from "../../engine/record/sheet-number.ts";
 import { EDITIONS, NEWEST } from "../../facts/editions.ts";
 
@@ -20,8 +20,9 @@ const BYTES_PER_MB = 1_000_000;
 
 /** Sixty families from all over the bank, one question of each. */
 const every = NEWEST.families.length / MOST_QUESTIONS;
+const PICKS = Array.from({ length: MOST_QUESTIONS }, (_, index) => [Math.floor(index * every), 1] as const);
 const LIST: TeachingList = {
-  form: "list/1", title: "Bench", edition: NEWEST.edition, picks: Array.from({ length: MOST_QUESTIONS }, (_, index) => [Math.floor(index * every), 1] as const), sheet: "own", attempts: 1,
+  form: "list/1", title: "Bench", edition: NEWEST.edition, lock: lockOf(PICKS, NEWEST), picks: PICKS, sheet: "own", attempts: 1,
   opensOn: "2026-11-16", dueOn: "2026-12-04", keepUntil: "2027-12-31", rule: { rightPercent: 80, must: [], noUnsafe: true }, back: ["file"], backTo: "", spoken: null, nonce: "0123456789abcdef",
 };
 
