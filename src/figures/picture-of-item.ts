@@ -12,6 +12,7 @@ const BY_FAMILY: Readonly<Record<string, Load>> = {
   "clock-length": async () => (await import("./pictures/tear-on-clock.ts")).tearOnClock,
   "rim-zone": async () => (await import("./pictures/tear-in-width.ts")).tearInZone,
   "depth-in-width": async () => (await import("./pictures/tear-in-width.ts")).tearAcross,
+  orientation: async () => (await import("./pictures/stitch.ts")).stitchFromAbove,
   unrecorded: async () => (await import("./pictures/strip.ts")).pictureStrip,
   slices: async () => (await import("./pictures/slices.ts")).sliceRow,
   "minutes-left": async () => (await import("./pictures/clock.ts")).cuffClock,

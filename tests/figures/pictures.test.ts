@@ -110,6 +110,7 @@ describe("the pictures say what the question says", () => {
     ["table-up", ({ givens, about }: Item) => [...givens.slice(0, 2).map(({ text }) => text), about["way"] ?? ""]],
     ["cuff-width", ({ givens }: Item) => givens.map(({ text }) => text)],
     ["rim-zone", ({ givens, about }: Item) => [...givens.map(({ text }) => text), about["place"] ?? ""]],
+    ["orientation", ({ givens, about }: Item) => [...givens.map(({ text }) => String(Number(text))), `${about["meniscus"]} meniscus`]],
     ["depth-in-width", ({ givens, about }: Item) => [...givens.map(({ text }) => text), about["place"] ?? ""]],
     ["slices", ({ givens, about }: Item) => [givens[0]?.text ?? "", givens[1]?.text ?? "", about["plane"] ?? ""]],
   ] as const)("%s", async (id, facts) => {

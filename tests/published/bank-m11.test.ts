@@ -102,6 +102,21 @@ describe("places for stitches", () => {
   });
 });
 
+it("a stitch lies as the fibres say that its thread crosses, counted one by one on hoops a twentieth of a millimetre apart (textbook knowledge of the fibres, no source)", () => {
+  const [RIM_MM, HOOP_MM, POINTS] = [17, 0.05, 4000];
+  const met = new Set<string>();
+  expect(notRight("orientation", (_, of) => {
+    const at = (fromRim: number, along: number): readonly [number, number] => [(RIM_MM - fromRim) * Math.cos(along / RIM_MM), (RIM_MM - fromRim) * Math.sin(along / RIM_MM)];
+    const [[x, y], [toX, toY]] = [at(of("firstFromRimMm"), 0), at(of("secondFromRimMm"), of("apartAlongMm"))];
+    const hoops = new Set(Array.from({ length: POINTS + 1 }, (_point, step) => Math.floor(Math.hypot(x + ((toX - x) * step) / POINTS, y + ((toY - y) * step) / POINTS) / HOOP_MM)));
+    const share = (hoops.size * HOOP_MM) / Math.hypot(toX - x, toY - y);
+    const [lies, fibres] = (share > 0.9 && ["vertical", "across"]) || (share < 0.4 && ["horizontal", "among"]) || ["oblique", "slant"];
+    met.add(lies ?? "");
+    return { kind: "name", picks: { lies: lies ?? "", fibres: fibres ?? "" } };
+  })).toEqual([]);
+  expect(met.size).toBe(3);
+});
+
 describe("the order of one stitch", () => {
   /** Steps that must come before others, as whole sentences of common practice; no source. */
   const CHAINS = [

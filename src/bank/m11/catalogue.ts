@@ -4,6 +4,7 @@ import { howMany } from "./how-many.ts";
 import { loadShare } from "./load-share.ts";
 import { oneStitch } from "./one-stitch.ts";
 import { openVsUsed } from "./open-vs-used.ts";
+import { orientation } from "./orientation.ts";
 import { needlePasses } from "./passes.ts";
 import { physisShare } from "./physis-share.ts";
 import { realGap } from "./real-gap.ts";
@@ -12,6 +13,6 @@ import { timeFit } from "./time-fit.ts";
 
 /** Families of module M11, in the order of their codes, newest version first. */
 export const M11: readonly (readonly Family[])[] = [
-  [howMany], [realGap], [needlePasses], [bothFaces], [oneStitch], [spread], [loadShare], [timeFit], [openVsUsed],
+  [howMany], [realGap], [needlePasses], [bothFaces], [oneStitch], [spread], [orientation], [loadShare], [timeFit], [openVsUsed],
   [physisShare],
 ];

@@ -8,6 +8,7 @@ export const LOAD_M11: Loaders = {
   "both-faces": async () => (await import("./both-faces.ts")).bothFaces,
   "one-stitch": async () => (await import("./one-stitch.ts")).oneStitch,
   spread: async () => (await import("./spread.ts")).spread,
+  orientation: async () => (await import("./orientation.ts")).orientation,
   "load-share": async () => (await import("./load-share.ts")).loadShare,
   "time-fit": async () => (await import("./time-fit.ts")).timeFit,
   "open-vs-used": async () => (await import("./open-vs-used.ts")).openVsUsed,
