@@ -24,6 +24,7 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
     list.current?.querySelectorAll<HTMLElement>("li")[follow.current.to]?.querySelector<HTMLElement>(follow.current.keep)?.focus();
     follow.current = null;
   });
+  const places = item.cards.map((_, place) => place);
   const textOf = (id: string): string => item.cards.find((card) => card.id === id)?.text ?? id;
 
   const move = (from: number, to: number, keep = "button:not(:disabled)"): void => {
@@ -52,7 +53,7 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
           <li key={id} draggable className={lifted === at ? "moved" : ""} onDragStart={() => setLifted(at)} onDragOver={(event) => event.preventDefault()} onDrop={() => drop(at)} onDragEnd={() => setLifted(null)}>
             <span className="pos">
               <span>{at + 1}</span>
-              <select className="place needs-script" value={at} aria-label={filled(words.parts.placeOf, { card: textOf(id) })} onChange={(event) => move(at, Number(event.currentTarget.value), "select")}>{cards.map((other, place) => <option key={other} value={place}>{place + 1}</option>)}</select>
+              <select className="place needs-script" value={at} aria-label={filled(words.parts.placeOf, { card: textOf(id) })} onChange={(event) => move(at, Number(event.currentTarget.value), "select")}>{places.map((place) => <option key={place} value={place}>{place + 1}</option>)}</select>
             </span>
             <span>{textOf(id)}</span>
             <span className="ud needs-script">
