@@ -34,7 +34,7 @@ describe("what stands beside the answer", () => {
   });
   it("prints no end that would not be taken: 6.956522 is cut to 6.9 where 7 is wrong, and 4.031234 raised to 4.1 where 4 is", () => {
     const accepted = (value: number, rounding: "down" | "up") => explained(giving({ ask0: value }, asking({ roundTo: 1, rounding, safeSide: "none" })), typed("1")).compare[0]?.accepted;
-    expect([accepted(6.956522, "down"), accepted(4.031234, "up"), accepted(36.956522, "up")]).toEqual(["6 to 6.9\u2009mm", "4.1 to 5\u2009mm", "37.0\u2009mm"]);
+    expect([accepted(6.956522, "down"), accepted(4.031234, "up"), accepted(36.956522, "up")]).toEqual(["6 to 6.9\u2009mm", "4.1 to 5\u2009mm", "37\u2009mm"]);
     const nearest = explained(giving({ ask0: 1234.4 }, asking({ rounding: "nearest", safeSide: "none" })), typed("1")).compare[0];
     expect(nearest?.accepted).toBe("1234.35 to 1234.45\u2009mm");
   });

@@ -42,7 +42,7 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
   const [from, to] = span === undefined ? ["", ""] : [endText(span.from, ask, Math.ceil), endText(span.to, ask, Math.floor)];
   const range = span === undefined ? said : `${printed(from)} to ${withUnit(to, ask.unit)}`;
-  const accepted = span !== undefined && Number(from) === Number(to) ? withUnit(from, ask.unit) : range;
+  const accepted = span !== undefined && Number(from) === Number(to) ? withUnit(from.length < to.length ? from : to, ask.unit) : range;
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
 
