@@ -142,6 +142,26 @@ describe("the order of one stitch", () => {
   });
 });
 
+it("after the probe, what the printed sheet says is done, read sentence by sentence from the stem", () => {
+  const SENTENCES: readonly (readonly [RegExp, string, string])[] = [
+    [/thread has cut through/, "technique", "cut"],
+    [/needle cannot come at/, "technique", "reach"],
+    [/from below the probe opens/, "face", "below"],
+    [/the probe opens the edges\./, "between", "opens"],
+    [/lifts neither edge/, "stop", "holds"],
+  ];
+  const met = new Set<string>();
+  expect(notRight("one-more", (item, of) => {
+    const [, picks, reason] = SENTENCES.find(([said]) => said.test(item.stem.join(" "))) ?? [/^$/, "", ""];
+    const tooWide = of("widestGapMm") > of("sheetGapMm");
+    const reasons = tooWide ? [...(picks === "stop" ? [] : [reason]), "gap"] : [reason];
+    const decision = picks === "stop" && tooWide ? "between" : picks;
+    met.add(`${decision} ${reasons.join(" ")}`);
+    return { kind: "judge", picks: decision, reasons };
+  })).toEqual([]);
+  expect([...met].sort()).toEqual(["between gap", "between opens", "between opens gap", "face below", "stop holds", "technique cut", "technique reach"]);
+});
+
 describe("figures that are not a child's", () => {
   it("are ranked on one bench only: two stitches of one paper (Rimmer 1995 in adult menisci, the 2006 series in cattle)", () => {
     expect(notRight("load-share", (item) => {

@@ -12,5 +12,6 @@ export const LOAD_M11: Loaders = {
   "load-share": async () => (await import("./load-share.ts")).loadShare,
   "time-fit": async () => (await import("./time-fit.ts")).timeFit,
   "open-vs-used": async () => (await import("./open-vs-used.ts")).openVsUsed,
+  "one-more": async () => (await import("./one-more.ts")).oneMore,
   "physis-share": async () => (await import("./physis-share.ts")).physisShare,
 };
