@@ -52,6 +52,7 @@ export const ComposeOut = ({ made }: { readonly made: MadeList }) => {
       <Square text={link} name={words.square} />
       {code === null ? <p className="note no-print">{words.noCode}</p> : <><p className="l">{words.code}</p><p className="big-code">{code}</p></>}
       {spoken === null ? null : <div className="no-print"><p className="l">{words.spoken}</p><p className="big-code">{spoken}</p><p className="note">{words.spokenHint}</p></div>}
+      <p className="print-only">{filled(code === null ? words.boardLink : words.boardCode, { address: `${window.location.origin}${path}` })}</p>
       <p className="print-only">{backText(list)}</p>
       <div className="no-print">
         <CopyText label={filled(words.link, { count: String(link.length) })} text={link} rows={5} copy={words.copyLink} />
