@@ -1,6 +1,4 @@
-import { arcPoint } from "../engine/geometry/arc.ts";
-import { type Label, sampled, sharesOf, type Sighted, sightOf } from "../engine/knee/scope/in-view.ts";
-import { tearAngleDeg } from "../engine/knee/scope/lesion.ts";
+import { type Label, sampled, sharesOf, sightOf } from "../engine/knee/scope/in-view.ts";
 import { SOLIDS } from "../engine/knee/scope/scene.ts";
 import { along, length, minus } from "../engine/knee/scope/vec3.ts";
 import { scopeNumber } from "../facts/scope-model.ts";
@@ -9,6 +7,7 @@ import { element, label as textLabel, pathThrough } from "./markup.ts";
 import { DISC, drawnRegion, placed, surround } from "./scope-disc.ts";
 import { type Region, regionsOf } from "./scope-regions.ts";
 import type { ScopeModel } from "./scope-setting.ts";
+import { tearOf } from "./scope-tear.ts";
 import { scopeInWords, SCOPE_WORDS, type Seen, seenInWords, sightInWords } from "./scope-words.ts";
 
 const words = SCOPE_WORDS.en;
@@ -47,9 +46,6 @@ const marks = ({ setting, camera }: ScopeModel, mirror: number): string => {
   ].join("");
 };
 
-const NEAR_EDGE = 0.7;
-const TEAR_HEIGHT_MM = 1;
-
 /** A shaft may press this share of its half thickness into what it slides along. */
 const HELD = 0.5;
 
@@ -61,16 +57,6 @@ const blockedOf = ({ field, camera, scale, portal }: ScopeModel): Seen["blocked"
   const steps = Math.ceil(longMm);
   const hits = Array.from({ length: steps }, (_, step) => field.nearest(along(camera.tip, camera.shaft, (-longMm * step) / steps))).filter(({ id, distanceMm }) => hard.has(id) && distanceMm < (HELD * scopeNumber("scope-radius")) / scale);
   return hits.length > 0 ? "shaft" : null;
-};
-
-/** Where a tear lies in the picture: its gap near the free edge. */
-const tearOf = (model: ScopeModel): Sighted | null => {
-  const { setting, knee, scale } = model;
-  const angleDeg = tearAngleDeg(setting);
-  if (angleDeg === null) return null;
-  const [outer, inner] = [arcPoint(knee[setting.of].rim, angleDeg), arcPoint(knee[setting.of].freeEdge, angleDeg)];
-  const at = (from: number, to: number): number => (from + (to - from) * NEAR_EDGE) / scale;
-  return sightOf(model, [at(outer.xMm, inner.xMm), at(outer.yMm, inner.yMm), TEAR_HEIGHT_MM]);
 };
 
 export interface ScopeFigure {

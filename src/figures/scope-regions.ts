@@ -118,8 +118,11 @@ export const outlinesOf = <L extends string>(samples: readonly Marked<L>[], acro
     .map((line) => calmed(line).map(([x, y]) => [(x * 2) / across - 1, 1 - (y * 2) / across] as const));
 };
 
-/** The regions of a picture, the largest first; those below the least share are left out. */
-export const regionsOf = <L extends string>(samples: readonly Marked<L>[], across: number, leastShare: number): readonly Region<L>[] => {
+/** A region without the place for its number, which is dear to find. */
+export type Outlined<L extends string> = Omit<Region<L>, "inside">;
+
+/** The outlines of a picture's regions, the largest first; those below the least share are left out. */
+export const outlinedIn = <L extends string>(samples: readonly Marked<L>[], across: number, leastShare: number): readonly Outlined<L>[] => {
   const outlines = outlinesOf(samples, across);
   const counts = new Map<L, number>();
   for (const { label } of samples) counts.set(label, (counts.get(label) ?? 0) + 1);
@@ -127,9 +130,9 @@ export const regionsOf = <L extends string>(samples: readonly Marked<L>[], acros
     .map(([label, count]) => ({ label, share: count / samples.length }))
     .filter(({ share }) => share >= leastShare)
     .toSorted((first, second) => second.share - first.share)
-    .map(({ label, share }) => ({
-      label, share,
-      outlines: outlines(label),
-      inside: insideOf(samples, label),
-    }));
+    .map(({ label, share }) => ({ label, share, outlines: outlines(label) }));
 };
+
+/** The regions of a picture with a place for a number in each. */
+export const regionsOf = <L extends string>(samples: readonly Marked<L>[], across: number, leastShare: number): readonly Region<L>[] =>
+  outlinedIn(samples, across, leastShare).map((one) => ({ ...one, inside: insideOf(samples, one.label) }));

@@ -6,7 +6,7 @@ import { SOLIDS, type SolidName } from "../engine/knee/scope/scene.ts";
 import { along, dot3, minus, unit } from "../engine/knee/scope/vec3.ts";
 import { element, pathThrough } from "./markup.ts";
 import { DISC, drawnRegion, placed, surround } from "./scope-disc.ts";
-import { outlinesOf, regionsOf } from "./scope-regions.ts";
+import { outlinedIn, outlinesOf } from "./scope-regions.ts";
 import type { ScopeModel } from "./scope-setting.ts";
 
 /** A still of the view through the scope for a question: tissue by its pattern, light and shade, and no word or number in it. */
@@ -56,12 +56,13 @@ const toneOf = (light: number): Tone => {
   return light < DIM ? "dim" : "lit";
 };
 
-const cellsAcross = Array.from({ length: ACROSS * ACROSS }, (_, index) => [((index % ACROSS) + 0.5) * 2 / ACROSS - 1, 1 - (Math.floor(index / ACROSS) + 0.5) * 2 / ACROSS] as const);
+const cells = (across: number): readonly (readonly [number, number])[] =>
+  Array.from({ length: across * across }, (_, index) => [((index % across) + 0.5) * 2 / across - 1, 1 - (Math.floor(index / across) + 0.5) * 2 / across]);
 
-/** All rays of a still, each with what it met and how light it is there. */
-export const glancesOf = (model: ScopeModel): readonly Glance[] => {
+/** All rays of a still, each with what it met and how light it is there; fewer of them tell shares but draw no still. */
+export const glancesOf = (model: ScopeModel, across = ACROSS): readonly Glance[] => {
   const { field, camera, fieldDeg } = model;
-  const hits = cellsAcross.filter(([u, v]) => Math.hypot(u, v) <= 1).map(([u, v]) => ({ u, v, ...cast(field, camera.tip, rayAt(camera, fieldDeg, [u, v])) }));
+  const hits = cells(across).filter(([u, v]) => Math.hypot(u, v) <= 1).map(([u, v]) => ({ u, v, ...cast(field, camera.tip, rayAt(camera, fieldDeg, [u, v])) }));
   return hits.map(({ u, v, id, place, distanceMm }) => ({ u, v, distanceMm, label: SOLIDS[id] ?? "dark", tone: id < 0 ? "deep" : toneOf(lightAt(model, place)) }));
 };
 
@@ -80,15 +81,17 @@ const behindEdge = (glances: readonly Glance[]): ReadonlySet<Glance> => {
 const shade = (outlines: readonly (readonly (readonly [number, number])[])[], mirror: number, name: string): string =>
   outlines.length === 0 ? "" : element("path", { class: name, d: outlines.map((line) => pathThrough(line.map(placed(mirror)), true)).join("") });
 
+/** The still of a model. */
+export const scopeStill = (model: ScopeModel): string => stillFrom(glancesOf(model), model.setting.side === "left");
+
 /** The still alone: a disc of 300 px in its own square of 360. */
-export const scopeStill = (model: ScopeModel): string => {
-  const glances = glancesOf(model);
-  const mirror = model.setting.side === "left" ? -1 : 1;
+export const stillFrom = (glances: readonly Glance[], isMirrored: boolean): string => {
+  const mirror = isMirrored ? -1 : 1;
   const edges = behindEdge(glances);
   const marked = glances.map((one) => ({ u: one.u, v: one.v, label: edges.has(one) ? "deep" as const : one.tone }));
   const dim = marked.map((one) => ({ ...one, label: one.label === "lit" ? "lit" as const : "dim" as const }));
   return [
-    ...regionsOf(glances, ACROSS, LEAST_SHARE).map(({ label, outlines }) => drawnRegion({ label: LOOKS_LIKE[label], outlines }, mirror)),
+    ...outlinedIn(glances, ACROSS, LEAST_SHARE).map(({ label, outlines }) => drawnRegion({ label: LOOKS_LIKE[label], outlines }, mirror)),
     shade(outlinesOf(dim, ACROSS)("dim"), mirror, "s-dim"),
     shade(outlinesOf(marked, ACROSS)("deep"), mirror, "s-deep"),
     element("path", { class: "surround", "fill-rule": "evenodd", d: surround() }),

@@ -6,5 +6,6 @@ export const LOAD_M08: Loaders = {
   unrecorded: async () => (await import("./unrecorded.ts")).unrecorded,
   "time-budget": async () => (await import("./time-budget.ts")).timeBudget,
   unseen: async () => (await import("./unseen.ts")).unseenShare,
+  "where-am-i": async () => (await import("./where-am-i.ts")).whereAmI,
   "blind-rim": async () => (await import("./blind-rim.ts")).blindRim,
 };

@@ -23,6 +23,10 @@ const STATIONS: Readonly<Record<string, Station>> = {
   "lateral-back": { name: "lateral meniscus, posterior horn", places: [[12, 15]] },
   hiatus: { name: "popliteal hiatus", places: [[22, 11]] },
   behind: { name: "behind, seen through the notch", places: [[0, 23]] },
+  "medial-root": { name: "medial root, from the front", places: [[-5, 16]] },
+  "lateral-root": { name: "lateral root, from the front", places: [[5, 16]] },
+  "behind-medial": { name: "behind the medial posterior horn, through the notch", places: [[-14, 24]] },
+  "behind-lateral": { name: "behind the lateral posterior horn, through the notch", places: [[13, 25]] },
 };
 
 const MAP = "M-24 2Q-24 -9 -12 -8Q0 -5 12 -8Q24 -9 24 2Q24 16 12 17Q4 17 0 11Q-4 17 -12 17Q-24 16 -24 2Z";
