@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { describe, expect, it } from "vitest";
-import { MOST_COUNTED } from "../../src/components/made-card.ts";
+import { MOST_COUNTED } from "../../src/engine/kit/local-list.ts";
 import { siteForTests } from "./open.ts";
 
 const open = siteForTests();

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { MOST_COUNTED } from "../../src/components/made-card.ts";
+import { MOST_COUNTED } from "../../src/engine/kit/local-list.ts";
+import { tooLongFor } from "../../src/components/made-card.ts";
 import { type CardMadeFrom, trolleyCard } from "../../src/components/trolley-card.ts";
 import { cardWordsOf } from "../../src/facts/card-words.ts";
 import { cautionNamed, cautionText } from "../../src/facts/cautions.ts";
@@ -64,6 +65,11 @@ describe("the trolley card", () => {
     expect(text).toContain(words.policy);
     expect(text).toContain(SITE.edition === "" ? "" : `Version ${/data-version="([^"]+)"/.exec(html)?.[1]}`);
     expect(card.counts.length).toBeLessThanOrEqual(MOST_COUNTED[paper]);
+  });
+
+  it("says how many lines a paper holds where the list has more", () => {
+    const longer = trolleyCard(withThings(Array.from({ length: 13 }, (_, at) => ({ thing: `hook ${at}`, more: `hooks ${at}`, pieces: 1, class: "instruments", shape: "probe", stock: `SM-${at}` }))));
+    expect([tooLongFor(card, "a4"), tooLongFor(card, "a5"), tooLongFor(longer, "a4"), tooLongFor(longer, "a5")]).toEqual([null, null, null, { rows: "17", most: "11" }]);
   });
 
   it("has the same version on both papers and on the list of what hangs where", () => {

@@ -2,6 +2,7 @@ import type { CourseRule, FileRule } from "./rule.ts";
 import { adultValues } from "./rules/adult-values.ts";
 import { bannedInWords, bannedWords } from "./rules/banned-words.ts";
 import { bareNumber } from "./rules/bare-number.ts";
+import { cardLength } from "./rules/card-length.ts";
 import { cautionTexts } from "./rules/caution-texts.ts";
 import { dataFiles } from "./rules/data-files.ts";
 import { familyAdult } from "./rules/family-adult.ts";
@@ -95,6 +96,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   pageLists,
   presets,
   localList,
+  cardLength,
   stepGraphs,
   sourceTwice,
   cautionTexts,
