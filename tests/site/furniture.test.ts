@@ -4,6 +4,7 @@ import { answerTo, draw, explain, grade } from "../../src/bank/index.ts";
 import { neighboursOf } from "../../src/components/neighbours.ts";
 import { publicAddress } from "../../src/components/public-address.ts";
 import type { Item } from "../../src/engine/question/item.ts";
+import { cautionText } from "../../src/facts/cautions.ts";
 import { SITE } from "../../src/facts/site.ts";
 import { wordsOf } from "../../src/facts/words.ts";
 import { mailHref, pageName, reportText } from "../../src/islands/report-text.ts";
@@ -92,6 +93,10 @@ describe("a link preview", () => {
     // Without a known address there is no picture: a relative one would lead nowhere.
     const picture = of("image");
     expect(picture === "" || picture.startsWith("https://")).toBe(true);
+  });
+
+  it("of the module for afterwards carries C16, for a family may meet that link", () => {
+    expect(unescaped(/<meta property="og:description" content="([^"]+)"/.exec(pageAt("/modules/afterwards/").html)?.[1] ?? "")).toContain(cautionText("C16"));
   });
 
   // RFC 2606, Reserved Top Level DNS Names, section 2: ".example" is kept for examples.
