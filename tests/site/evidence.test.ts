@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { compute, families } from "../../src/bank/index.ts";
 import { EVIDENCE } from "../../src/components/evidence-pages.ts";
 import { cautionText } from "../../src/facts/cautions.ts";
+import { PANELS } from "../../src/facts/panels.ts";
 import { PATHS } from "../../src/facts/paths.ts";
 import { fileAt, pageAt, pages, textIn } from "../support/site.ts";
 
@@ -90,5 +91,19 @@ describe("the published form of a saved cohort", () => {
     const schema = JSON.parse(fileAt("/cohort.schema.json").toString()) as { $id: string; properties: { papers: { items: { required: readonly string[] } } } };
     expect(schema.$id).toBe("small-knee-workbook/cohort/1");
     expect([...schema.properties.papers.items.required].sort()).toEqual(["attempt", "handedInAt", "learner", "list", "marks", "place"]);
+  });
+});
+
+describe("how the standard is set", () => {
+  it("invents no panel: it shows those that met, and says so where none has", () => {
+    const text = textIn(pageAt("/evidence/standard/").html);
+    expect(text.includes("until a panel has met there is no cut score")).toBe(PANELS.length === 0);
+    for (const { sheet, on } of PANELS) expect(text).toContain(`${sheet}, ${on}`);
+  });
+
+  it("lists every question with an unsafe side as one that may have to be right", () => {
+    const { html } = pageAt("/evidence/standard/");
+    const listed = new Set([...html.slice(html.indexOf('id="candidates"')).matchAll(/href="\/practice\/([^"/]+)\/"/g)].map(([, id]) => id));
+    expect(listed).toEqual(new Set(families.filter(({ unsafe }) => unsafe).map(({ id }) => id)));
   });
 });

@@ -25,7 +25,7 @@ const WRONG_FAMILIES: readonly FamilyFacts[] = [
 const ADULT_FAMILY: readonly FamilyFacts[] = [{ id: "band", code: "01e", module: "M01", objectives: ["m01-band"], reads: ["capsule.adult@1"], cautions: ["C3"] }];
 
 const [BAND] = FAMILIES;
-const WITH_M10: ReadonlySet<string> = new Set(["good", "objectives", "several", "caution", "attribute", "names", "needs-circle", "needs-twice", "sentence-twice"]);
+const WITH_M10: ReadonlySet<string> = new Set(["good", "objectives", "several", "caution", "attribute", "names", "needs-circle", "needs-twice", "sentence-twice", "panel-judge", "panel-question"]);
 
 const familiesFor = (name: string): readonly FamilyFacts[] => {
   const made = MADE[name];

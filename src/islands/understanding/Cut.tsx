@@ -4,6 +4,7 @@ import type { FixedForm } from "../../engine/cohort/fixed-form.ts";
 import { type EstimateFault, readEstimates } from "../../engine/cohort/judge-estimates.ts";
 import { numberText } from "../../engine/quantity/format.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
+import { type Panel, PANELS } from "../../facts/panels.ts";
 import { filled } from "../../facts/words.ts";
 import type { Names } from "./names.ts";
 import { figureText } from "./say.ts";
@@ -52,6 +53,9 @@ const Learners = ({ standard: { learners, cut }, names, must }: { readonly stand
   </table>
 );
 
+/** A kept panel's estimates as somebody would type them, for the questions of this sheet. */
+const linesOf = ({ estimates }: Panel, families: readonly string[]): string => families.flatMap((family) => (estimates[family] === undefined ? [] : [`${family} ${estimates[family].join(" ")}`])).join("\n");
+
 /** The judges' estimates as they are typed, and what follows from them on this sheet. */
 const Judged = ({ form, names, must }: CutProps & { readonly form: FixedForm }) => {
   const [text, setText] = useState("");
@@ -65,6 +69,7 @@ const Judged = ({ form, names, must }: CutProps & { readonly form: FixedForm }) 
       <label className="estimates" htmlFor={id}>{words.label}</label>
       <textarea id={id} aria-describedby={`${id}-hint`} rows={6} value={text} spellCheck={false} onChange={(event) => setText(event.currentTarget.value)} />
       <p className="note" id={`${id}-hint`}>{words.hint}</p>
+      {PANELS.length === 0 ? null : <div className="btns no-print">{PANELS.map((panel) => <button key={`${panel.on} ${panel.sheet}`} type="button" className="quiet" onClick={() => setText(linesOf(panel, families))}>{filled(words.take, { sheet: panel.sheet, on: panel.on })}</button>)}</div>}
       <details className="more"><summary>{words.names}</summary><p className="note">{families.map((family) => <span key={family} className="family-name"><b>{family}</b> {names.family(family)}<br /></span>)}</p></details>
       <Faults faults={reading.faults} />
       {standard.cut.cutPoints.value === null ? <p className="note">{words.wait}{text === "" || open.length === 0 ? null : ` ${filled(words.open, { names: open.join(", ") })}`}</p> : null}

@@ -38,6 +38,7 @@ export const Exports = ({ papers, families }: { readonly papers: readonly Paper[
       <div className="btns"><button type="button" onClick={json}>{words.json}</button><button type="button" onClick={() => void xapi()}>{words.xapi}</button></div>
       <p className="note">{words.jsonNote} <a href={siteHref("/cohort.schema.json")}>{words.schema}</a>. {words.xapiNote}</p>
       <p role="status" className="said">{said}</p>
+      <div className="btns"><a className="btn" href={siteHref("/evidence/")}>{words.pack}</a></div>
     </section>
   );
 };

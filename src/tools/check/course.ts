@@ -31,6 +31,7 @@ export interface Course {
   readonly paths: JsonFile;
   readonly corrections: JsonFile;
   readonly presets: JsonFile;
+  readonly panels: JsonFile;
   readonly askLocally: JsonFile;
   readonly words: readonly JsonFile[];
   readonly site: JsonFile;
@@ -109,6 +110,7 @@ export const readCourse = (from: CourseFolder): Course => {
     paths: one("paths.json"),
     corrections: one("corrections.json"),
     presets: one("presets.json"),
+    panels: one("panels.json"),
     askLocally: one("ask-locally.json"),
     words: jsonIn("words"),
     site: one("site.json"),

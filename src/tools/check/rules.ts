@@ -37,6 +37,7 @@ import { noCode } from "./rules/no-code.ts";
 import { numberInMatter } from "./rules/number-in-matter.ts";
 import { objectiveIds } from "./rules/objective-ids.ts";
 import { pageLists } from "./rules/page-lists.ts";
+import { panels } from "./rules/panels.ts";
 import { presets } from "./rules/presets.ts";
 import { paths } from "./rules/paths.ts";
 import { pins } from "./rules/pins.ts";
@@ -94,6 +95,7 @@ export const COURSE_RULES: readonly CourseRule[] = [
   glossary,
   paths,
   pageLists,
+  panels,
   presets,
   localList,
   cardLength,
