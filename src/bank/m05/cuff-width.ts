@@ -39,7 +39,7 @@ const orWidest = (givens: Givens, leastCm: number): Solution => {
 const AGES_FROM_CM = [{ fromCm: 42, ages: ["13", "14", "15", "16"] }, { fromCm: 32, ages: ["9", "10", "11", "12"] }, { fromCm: 0, ages: ["5", "6", "7", "8"] }] as const;
 const drawChild = (chance: Chance, girthCm: number) => ({ child: chance.pick(CHILDREN), age: chance.pick<string>(AGES_FROM_CM.find(({ fromCm }) => fromCm <= girthCm)?.ages ?? []) });
 const isNone = (say: Say): boolean => isSays(say.answer);
-const half = (say: Say): string => measure(say.value("girthCm") / (2 * Math.PI), "cm", 2);
+const half = (say: Say): string => measure(say.value("girthCm") / (2 * Math.PI), "cm", 3);
 /** The greatest girth that a cuff will do for, cut to a tenth: a girth rounded up would need a wider one. */
 const reach = (say: Say, cuffKey: string): string => measure(Math.floor(10 * 2 * Math.PI * say.value(cuffKey)) / 10, "cm", 1);
 const chosen = (say: Say): string => measure(answerIn(say, "cuffCm"), "cm", 1);

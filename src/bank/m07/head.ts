@@ -64,7 +64,7 @@ export const fluidHead: SumFamily = {
       working: (say) => [
         `From the joint up to the level: ${say.bare("levelAboveFloorCm")} − ${say.bare("jointAboveFloorCm")} = ${head(say)} cm`,
         `One centimetre of this saline makes ${factorOf(say)} mmHg (density × gravity).`,
-        `${head(say)} × ${factorOf(say)} = ${pressure(say)}`,
+        `${head(say)} × ${factorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(1)}, to the nearest mmHg: ${pressure(say)}`,
       ],
       right: (say) => [`${head(say)} cm above the joint make ${pressure(say)}, as long as nothing runs. The level sinks as the bag empties, and the pressure with it. Whether it is right for this child, your sheet must say.`],
       off: () => ["Take the height from the joint up to the level of the fluid, then turn centimetres of saline into mmHg."],

@@ -66,7 +66,7 @@ export const tableUp: SumFamily = {
       },
       working: (say) => [
         `New column: ${say.bare("levelAboveJointCm")} ${sign(say)} ${say.bare("movedCm")} = ${after(say)} cm`,
-        `${after(say)} × ${factorOf(say)} = ${pressure(say)}`,
+        `${after(say)} × ${factorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(1)}, to the nearest mmHg: ${pressure(say)}`,
       ],
       right: (say) => [`${pressure(say)} from a column of ${after(say)} cm. Whoever moves the table moves the pressure: say it aloud, and set the bag again.`],
       off: () => ["Find the new height from the joint to the level, then turn it into mmHg."],

@@ -53,6 +53,8 @@ const relative = (givens: Givens): Solution => {
 const share = (say: Say, events: string, total: string): string => say.number((PER_CENT * say.value(events)) / say.value(total), 2);
 const ratio = (say: Say): string => asAsked(answerOf(say, "ratioTimes"), "0.01", "nearest");
 const difference = (say: Say): string => asAsked(answerOf(say, "differencePoints"), "0.1", "nearest");
+/** Two decimals, or four where two of them would hide why it is rounded up. */
+const oneInExact = (say: Say): string => { const exact = answerOf(say, "oneInPieces"); return say.number(exact, Math.ceil(Number(exact.toFixed(2))) === Math.ceil(exact) ? 2 : 4); };
 const exactDifference = (say: Say): string => say.number(answerOf(say, "differencePoints"), 4);
 const oneIn = (say: Say): string => say.number(Math.ceil(answerOf(say, "oneInPieces")), 0);
 const first = (say: Say): string => say.about("first");
@@ -107,11 +109,11 @@ export const crudeRr: SumFamily = {
       says: SUM_SAYS,
       slips: {
         "arms-exchanged": { name: "groups exchanged", because: (say) => [`The question sets ${first(say)} against ${say.about("other")}. Exchanged, a harm reads as a gain.`] },
-        "rounded-down": { name: "rounded down", because: (say) => [`The sum gives ${say.number(answerOf(say, "oneInPieces"), 2)} patients; rounded down it promises more than was counted.`] },
+        "rounded-down": { name: "rounded down", because: (say) => [`The sum gives ${oneInExact(say)} patients; rounded down it promises more than was counted.`] },
         "odds-for-risk": { name: "odds ratio for risk ratio", because: (say) => [`You divided events by those without. The risk is events over all, and its ratio is ${ratio(say)}.`] },
         "relative-for-absolute": { name: "relative for absolute", because: (say) => [`That is how much larger one is than the other. The difference is in points of per cent: ${difference(say)}.`] },
       },
-      working: (say) => [`Risks: 100 × ${say.bare("eventsPieces")} ÷ ${say.bare("totalPieces")} = ${share(say, "eventsPieces", "totalPieces")} and 100 × ${say.bare("otherEventsPieces")} ÷ ${say.bare("otherTotalPieces")} = ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${exactDifference(say)} points, to the nearest tenth ${difference(say)}`, `One in: 100 ÷ ${exactDifference(say)} = ${say.number(answerOf(say, "oneInPieces"), 2)}, rounded up: ${oneIn(say)}`],
+      working: (say) => [`Risks: 100 × ${say.bare("eventsPieces")} ÷ ${say.bare("totalPieces")} = ${share(say, "eventsPieces", "totalPieces")} and 100 × ${say.bare("otherEventsPieces")} ÷ ${say.bare("otherTotalPieces")} = ${share(say, "otherEventsPieces", "otherTotalPieces")} per cent`, `Ratio ${ratio(say)}; difference ${exactDifference(say)} points, to the nearest tenth ${difference(say)}`, `One in: 100 ÷ ${exactDifference(say)} = ${oneInExact(say)}, rounded up: ${oneIn(say)}`],
       right: (say) => [`${ratio(say)} times, ${difference(say)} points, one in ${oneIn(say)}. Groups that were not adjusted may differ in more than the treatment.`],
       off: (say) => [`First both risks, events over all in each group; then ratio, difference, and one over the difference, up to ${oneIn(say)}.`],
       inverse: () => [],
