@@ -50,7 +50,7 @@ export const ComposeOut = ({ made }: { readonly made: MadeList }) => {
       <h2 tabIndex={-1} ref={heading}>{words.outTitle}</h2>
       <Seen list={list} />
       <Square text={link} name={words.square} />
-      {code === null ? <p className="note no-print">{words.noCode}</p> : <><p className="l">{words.code}</p><p className="big-code">{code}</p></>}
+      {code === null ? <p className="note no-print">{words.noCode}</p> : <><p className="l no-print">{words.code}</p><p className="big-code">{code}</p></>}
       {spoken === null ? null : <div className="no-print"><p className="l">{words.spoken}</p><p className="big-code">{spoken}</p><p className="note">{words.spokenHint}</p></div>}
       <p className="print-only">{filled(code === null ? words.boardLink : words.boardCode, { address: `${window.location.origin}${path}` })}</p>
       <p className="print-only">{backText(list)}</p>
