@@ -39,8 +39,10 @@ export const heightOf = (givens: Givens, pressureMmHg: number): number => pressu
 const mmHgPerCm = (densityKgPerM3: number): number => (densityKgPerM3 > 0 ? headPressureMmHg({ heightCm: 1, densityKgPerM3 }) : Number.NaN);
 const cmPerMmHg = (densityKgPerM3: number): number => (densityKgPerM3 > 0 ? headHeightCm({ pressureMmHg: 1, densityKgPerM3 }) : Number.NaN);
 
-/** "0.7389", as printed in a working: its product with a height is right to a tenth. */
-export const factorOf = (say: Say): string => mmHgPerCm(say.value("densityKgPerM3")).toFixed(4);
+/** "0.739", as a sentence names it. */
+export const factorOf = (say: Say): string => mmHgPerCm(say.value("densityKgPerM3")).toFixed(3);
+/** "0.73895", as a working needs it: its product with a height is right to a hundredth. */
+export const exactFactorOf = (say: Say): string => mmHgPerCm(say.value("densityKgPerM3")).toFixed(5);
 export const backFactorOf = (say: Say): string => cmPerMmHg(say.value("densityKgPerM3")).toFixed(4);
 
 export const densityLabel = (say: Say): string => `Density of saline at ${say.about("degrees")}\u2009°C`;

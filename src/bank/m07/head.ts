@@ -1,7 +1,7 @@
 import type { Givens } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { bagOf, COLUMN_READS, COLUMN_SAYS, COLUMN_SOURCES, DENSITY, densityLabel, drawSaline, factorOf, heightOf, pressureOf } from "./column.ts";
+import { bagOf, COLUMN_READS, COLUMN_SAYS, COLUMN_SOURCES, DENSITY, densityLabel, drawSaline, exactFactorOf, factorOf, heightOf, pressureOf } from "./column.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, measure } from "./fluid-words.ts";
 
 const LEVEL = { key: "levelAboveFloorCm", unit: "cm", least: 110, greatest: 240, step: 1 } as const;
@@ -63,8 +63,8 @@ export const fluidHead: SumFamily = {
       },
       working: (say) => [
         `From the joint up to the level: ${say.bare("levelAboveFloorCm")} − ${say.bare("jointAboveFloorCm")} = ${head(say)} cm`,
-        `One centimetre of this saline makes ${factorOf(say)} mmHg (density × gravity).`,
-        `${head(say)} × ${factorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(1)}, to the nearest mmHg: ${pressure(say)}`,
+        `One centimetre of this saline makes ${exactFactorOf(say)} mmHg (density × gravity).`,
+        `${head(say)} × ${exactFactorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(2)}, to the nearest mmHg: ${pressure(say)}`,
       ],
       right: (say) => [`${head(say)} cm above the joint make ${pressure(say)}, as long as nothing runs. The level sinks as the bag empties, and the pressure with it. Whether it is right for this child, your sheet must say.`],
       off: () => ["Take the height from the joint up to the level of the fluid, then turn centimetres of saline into mmHg."],

@@ -1,7 +1,7 @@
 import type { Draw, Givens } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { bagOf, COLUMN_READS, COLUMN_SAYS, COLUMN_SOURCES, DENSITY, densityLabel, drawSaline, factorOf, pressureOf } from "./column.ts";
+import { bagOf, COLUMN_READS, COLUMN_SAYS, COLUMN_SOURCES, DENSITY, densityLabel, drawSaline, exactFactorOf, factorOf, pressureOf } from "./column.ts";
 import { AGES, answerIn, CHILDREN, childOf, given, measure } from "./fluid-words.ts";
 
 const LEVEL = { key: "levelAboveJointCm", unit: "cm", least: 50, greatest: 130, step: 1 } as const;
@@ -66,7 +66,7 @@ export const tableUp: SumFamily = {
       },
       working: (say) => [
         `New column: ${say.bare("levelAboveJointCm")} ${sign(say)} ${say.bare("movedCm")} = ${after(say)} cm`,
-        `${after(say)} × ${factorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(1)}, to the nearest mmHg: ${pressure(say)}`,
+        `${after(say)} × ${exactFactorOf(say)} = ${answerIn(say, "pressureMmHg").toFixed(2)}, to the nearest mmHg: ${pressure(say)}`,
       ],
       right: (say) => [`${pressure(say)} from a column of ${after(say)} cm. Whoever moves the table moves the pressure: say it aloud, and set the bag again.`],
       off: () => ["Find the new height from the joint to the level, then turn it into mmHg."],
