@@ -1,3 +1,4 @@
+import { sampleCorrelation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { draw, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
@@ -15,21 +16,40 @@ const notRight = (id: string, respond: (item: Item, of: Given) => Response): rea
 const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
 const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
 
+/** End of Wilson's interval by halving: where the distance of the observed share is 1.959964 standard errors. */
+const end = (events: number, total: number, side: 1 | -1): number => {
+  const seen = events / total;
+  let [near, far] = [seen, side > 0 ? 1 : 0];
+  for (let step = 0; step < 80; step += 1) {
+    const middle = (near + far) / 2;
+    const isInside = Math.abs(seen - middle) <= 1.959964 * Math.sqrt((middle * (1 - middle)) / total);
+    [near, far] = isInside ? [middle, far] : [near, middle];
+  }
+  return 100 * near;
+};
+
 describe("setting a standard and reading the figures", () => {
   it("puts around 18 of 24 the interval in which the score test does not reject: 55 to 88 (Wilson 1927)", () => {
-    /** End of the interval by halving: where the distance of the observed share is 1.959964 standard errors. */
-    const end = (events: number, total: number, side: 1 | -1): number => {
-      const seen = events / total;
-      let [near, far] = [seen, side > 0 ? 1 : 0];
-      for (let step = 0; step < 80; step += 1) {
-        const middle = (near + far) / 2;
-        const isInside = Math.abs(seen - middle) <= 1.959964 * Math.sqrt((middle * (1 - middle)) / total);
-        [near, far] = isInside ? [middle, far] : [near, middle];
-      }
-      return 100 * near;
-    };
     expect([end(18, 24, -1).toFixed(0), end(18, 24, 1).toFixed(0)]).toEqual(["55", "88"]);
     expect(notRight("difficulty", (_, of) => many({ sharePercent: (100 * of("rightAnswers")) / of("learners"), lowPercent: end(of("rightAnswers"), of("learners"), -1), highPercent: end(of("rightAnswers"), of("learners"), 1) }, 2))).toEqual([]);
+  });
+
+  it("sets 27 in 100 at either end against each other, and adds the arms of both Wilson intervals as the sides of a right angle (Newcombe 1998)", () => {
+    expect(notRight("discriminate", (_, of) => {
+      const hundredths = 27 * of("learners");
+      const each = hundredths % 100 < 50 ? (hundredths - (hundredths % 100)) / 100 : (hundredths - (hundredths % 100)) / 100 + 1;
+      const arm = (key: string, side: 1 | -1): number => Math.abs(end(of(key), each, side) / 100 - of(key) / each);
+      const index = (of("topRight") - of("bottomRight")) / each;
+      return many({ index, low: index - Math.sqrt(arm("topRight", -1) ** 2 + arm("bottomRight", 1) ** 2), high: index + Math.sqrt(arm("topRight", 1) ** 2 + arm("bottomRight", -1) ** 2) }, 5);
+    })).toEqual([]);
+  });
+
+  it("correlates an item with the rest as a library of statistics does (simple-statistics), whatever the divisor", () => {
+    const KEYS = ["firstPoints", "secondPoints", "thirdPoints", "fourthPoints", "fifthPoints", "sixthPoints"];
+    expect(notRight("point-biserial", (item, of) => {
+      const right = item.givens.map(({ label }) => (label.endsWith("item right") ? 1 : 0));
+      return one(sampleCorrelation(right, KEYS.map((key, at) => of(key) - (right[at] ?? 0))), 5);
+    })).toEqual([]);
   });
 
   it("takes mean and spread from all pairs of judges", () => {

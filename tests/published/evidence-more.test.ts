@@ -3,6 +3,7 @@ import { jStat } from "jstat";
 import { mean, probit, standardDeviation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
 import { detectableChange } from "../../src/engine/evidence/detectable-change.ts";
+import { differenceInterval } from "../../src/engine/evidence/difference-interval.ts";
 import { expectedMisses } from "../../src/engine/evidence/expected-misses.ts";
 import { jointAccuracy } from "../../src/engine/evidence/joint-accuracy.ts";
 import { measurementError } from "../../src/engine/evidence/measurement-error.ts";
@@ -29,6 +30,7 @@ const CALCULATORS: readonly Calculator[] = [
   { file: "evidence/joint-accuracy", run: jointAccuracy, legal: [[{ sensitivity: 0.8, specificity: 0.9 }], { positiveIf: "any" }] },
   { file: "evidence/expected-misses", run: expectedMisses, legal: [{ patients: 40, baseRate: 0.25, sensitivity: 0.9 }] },
   { file: "evidence/risk-measures", run: riskMeasures, legal: [{ events: 2, total: 10, otherEvents: 1, otherTotal: 10 }] },
+  { file: "evidence/difference-interval", run: differenceInterval, legal: [{ events: 2, total: 10, otherEvents: 1, otherTotal: 10 }] },
   { file: "evidence/zero-events-upper", run: zeroEventsUpper, legal: [{ total: 60 }] },
   { file: "evidence/measurement-error", run: measurementError, legal: [{ sdPoints: 10, reliability: 0.8 }] },
   { file: "evidence/detectable-change", run: detectableChange, legal: [{ semPoints: 8.6, patients: 1 }] },
@@ -44,6 +46,20 @@ const check = <T extends [unknown, ...unknown[]]>(property: fc.IProperty<T>): vo
 };
 const percent = (share: number | null, places = 1): string => ((share ?? Number.NaN) * 100).toFixed(places);
 const hundredths = fc.integer({ min: 1, max: 99 }).map((value) => value / 100);
+
+it("the interval of a difference is that of the table in Newcombe 1998, method 10 (values from memory, 10.1002/(SICI)1097-0258(19980430)17:8<873::AID-SIM779>3.0.CO;2-I)", () => {
+  const table: readonly (readonly [number, number, number, number, string, string])[] = [
+    [56, 70, 48, 80, "0.0524", "0.3339"], [9, 10, 3, 10, "0.1705", "0.8090"], [6, 7, 2, 7, "0.0582", "0.8062"], [5, 56, 0, 29, "-0.0381", "0.1926"],
+    [0, 10, 0, 20, "-0.1611", "0.2775"], [0, 10, 0, 10, "-0.2775", "0.2775"], [10, 10, 0, 20, "0.6791", "1.0000"], [10, 10, 0, 10, "0.6075", "1.0000"],
+  ];
+  for (const [events, total, otherEvents, otherTotal, low, high] of table) {
+    const found = differenceInterval({ events, total, otherEvents, otherTotal });
+    expect([found.low.toFixed(4), found.high.toFixed(4)]).toEqual([low, high]);
+    // Groups exchanged, the interval is its own mirror.
+    const turned = differenceInterval({ events: otherEvents, total: otherTotal, otherEvents: events, otherTotal: total });
+    expect([(-turned.high).toFixed(4), (-turned.low).toFixed(4)]).toEqual([low, high]);
+  }
+});
 
 describe("tables rebuilt from the print", () => {
   it("of the series of 107 ACL-deficient knees are one: 43, 12, 26, 26", () => {
