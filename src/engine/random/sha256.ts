@@ -1,5 +1,7 @@
 /** SHA-256, written out from FIPS PUB 180-4 (NIST 2015), because secure-context hashing is absent on plain http. */
 
+import { utf8Of } from "./utf8.ts";
+
 const fractionBits = (value: number): number => ((value - Math.floor(value)) * 2 ** 32) >>> 0;
 
 const firstPrimes = (count: number): readonly number[] => {
@@ -75,22 +77,9 @@ export const padded = (bytes: ArrayLike<number>): DataView => {
   return view;
 };
 
-/** UTF-8 bytes of a text; the engine has no TextEncoder. */
-export const utf8 = (text: string): readonly number[] => {
-  const bytes: number[] = [];
-  for (const character of text) {
-    const code = character.codePointAt(0) as number;
-    if (code < 0x80) bytes.push(code);
-    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 63));
-    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
-    else bytes.push(0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
-  }
-  return bytes;
-};
-
 /** The eight 32-bit words of the hash of a text (UTF-8) or of bytes. */
 export const sha256Words = (message: string | Uint8Array): Uint32Array => {
-  const view = padded(typeof message === "string" ? utf8(message) : message);
+  const view = padded(typeof message === "string" ? utf8Of(message) : message);
   const state = INITIAL.slice();
   for (let offset = 0; offset < view.byteLength; offset += 64) {
     fillSchedule(view, offset);

@@ -1,19 +1,9 @@
 /** Text to bytes and letters and back, written out because the engine has neither encoder nor decoder (RFC 3629 UTF-8; RFC 4648 section 5, base64url without padding). */
 
+import { utf8Of } from "../random/utf8.ts";
+
 const LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";
 const VALUES: ReadonlyMap<string, number> = new Map([...LETTERS].map((letter, value) => [letter, value]));
-
-const bytesOf = (text: string): readonly number[] => {
-  const bytes: number[] = [];
-  for (const character of text.toWellFormed()) {
-    const code = character.codePointAt(0) as number;
-    if (code < 0x80) bytes.push(code);
-    else if (code < 0x800) bytes.push(0xc0 | (code >> 6), 0x80 | (code & 63));
-    else if (code < 0x10000) bytes.push(0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
-    else bytes.push(0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63));
-  }
-  return bytes;
-};
 
 /** How many bytes a character takes by its first one; 0 where no character begins so. */
 const lengthBy = (first: number): number => {
@@ -49,7 +39,7 @@ const textOf = (bytes: readonly number[]): string | null => {
 
 /** A text as letters that survive an address, a mail and a square code. */
 export const lettersOf = (text: string): string => {
-  const bytes = bytesOf(text);
+  const bytes = utf8Of(text.toWellFormed());
   const letters: string[] = [];
   for (let at = 0; at < bytes.length; at += 3) {
     const [first = 0, second, third] = bytes.slice(at, at + 3);
