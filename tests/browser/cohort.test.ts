@@ -7,7 +7,9 @@ import { cohortText, readCohort } from "../../src/engine/cohort/cohort-file.ts";
 import { learnerObjectives } from "../../src/engine/cohort/learner-objectives.ts";
 import type { Paper } from "../../src/engine/cohort/paper.ts";
 import { sheetFigures } from "../../src/engine/cohort/sheet-figures.ts";
+import { linkText } from "../../src/engine/record/list-link.ts";
 import { readCsv } from "../support/csv-reader.ts";
+import { ARRIVALS, DEMO_LIST } from "../support/demo-cohort.ts";
 import { madePapers } from "../support/made-papers.ts";
 import { statementSchema } from "../support/xapi-schema.ts";
 import { siteForTests } from "./open.ts";
@@ -27,7 +29,7 @@ const shown = async (page: Page, papers: readonly Paper[]): Promise<void> => {
   await give(page, fileOf(papers));
   await page.locator(".understanding").waitFor();
   // Names come with the families, each in a file of its own.
-  await page.getByRole("rowheader", { name: "Greatest depth" }).first().waitFor();
+  await page.getByRole("rowheader", { name: "Greatest depth", exact: true }).first().waitFor();
 };
 
 const faults = async (page: Page): Promise<readonly string[]> => (await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withTags(RULES).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
@@ -111,6 +113,26 @@ describe("a cohort of twenty-four", () => {
     const total = papers[0]?.marks.filter(({ verdict }) => verdict === "right").length ?? -1;
     expect(points).toContain(`${total} / 10`);
     expect(place).toContain(total < 5 ? "below" : (total > 7 && "above") || "undecided");
+    await close();
+  });
+});
+
+describe("the file of the returns desk", () => {
+  it("shows next year what the desk showed this year", async () => {
+    const desk = await open(`/returns/#${linkText(DEMO_LIST)}`, { acceptDownloads: true });
+    await desk.page.locator("astro-island:not([ssr])").first().waitFor({ state: "attached" });
+    await desk.page.locator("input[type=file]").first().setInputFiles(ARRIVALS.map(({ name, text }) => ({ name, mimeType: "text/plain", buffer: Buffer.from(text) })));
+    await desk.page.getByRole("rowheader", { name: "Greatest depth", exact: true }).first().waitFor({ timeout: 30_000 });
+    const tables = (page: Page): Promise<readonly string[]> => page.locator(".understanding table").allTextContents();
+    const before = await tables(desk.page);
+    const { text } = await saved(desk.page, "File, to open again");
+    await desk.close();
+    const { page, noise, close } = await open(PAGE);
+    await give(page, text);
+    await page.getByRole("rowheader", { name: "Greatest depth", exact: true }).first().waitFor();
+    expect(before.length).toBeGreaterThan(4);
+    expect(await tables(page)).toEqual(before);
+    expect(noise).toEqual([]);
     await close();
   });
 });
