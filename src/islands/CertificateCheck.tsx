@@ -1,4 +1,4 @@
-import { type FormEvent, useId, useState } from "react";
+import { useId, useState } from "react";
 import { readStudyCode, type StudyReading } from "../engine/record/study-code.ts";
 import { CODE_WORDS } from "../engine/record/words.ts";
 import { CARRY_PLANS } from "../facts/editions.ts";
@@ -41,15 +41,11 @@ export const CertificateCheck = ({ modules }: { readonly modules: readonly Cours
   const [typed, setTyped] = useState({ code: "", name: "" });
   const [asked, setAsked] = useState<{ readonly code: string; readonly name: string } | null>(null);
   const read = readStudyCode(asked?.code ?? "", CARRY_PLANS);
-  const check = (event: FormEvent): void => {
-    event.preventDefault();
-    setAsked(typed);
-  };
   return (
     <section className="record no-print">
       <h2>{words.checkTitle}</h2>
       <p>{words.checkLead}</p>
-      <form onSubmit={check}>
+      <form onSubmit={(event) => { event.preventDefault(); setAsked(typed); }}>
         <div className="typed"><label htmlFor={`${id}-code`}>{words.checkCode}</label><input id={`${id}-code`} type="text" value={typed.code} autoComplete="off" autoCapitalize="characters" spellCheck={false} onChange={(event) => setTyped({ ...typed, code: event.currentTarget.value })} /></div>
         <div className="typed"><label htmlFor={`${id}-name`}>{words.checkName}</label><input id={`${id}-name`} type="text" value={typed.name} maxLength={MOST_NAME} autoComplete="off" spellCheck={false} onChange={(event) => setTyped({ ...typed, name: event.currentTarget.value })} /></div>
         <div className="btns"><button type="submit" className="main">{words.check}</button></div>
