@@ -49,6 +49,8 @@ describe("one number", () => {
     expect(verdicts(["7.5", "8", "5", "10", "6.5"], asking({ safeSide: "none" }))).toEqual(["rounding", "rounding", "safe-side", "safe-side", "safe-side"]);
     expect(verdicts(["7.3", "8", "7", "10"], asking({ safeSide: "none", roundTo: 0.1 }), drawn(7.24))).toEqual(["rounding", "rounding", "rounding", "safe-side"]);
     expect(verdicts(["43", "40", "50", "45"], asking({ safeSide: "none", roundTo: 1 }), drawn(42.4))).toEqual(["rounding", "rounding", "rounding", "safe-side"]);
+    expect(verdicts(["43", "40", "50", "0"], asking({ safeSide: "none", roundTo: 1, unit: "pieces" }), drawn(42.4))).toEqual(["rounding", "safe-side", "safe-side", "safe-side"]);
+    expect(verdicts(["0", "10"], asking({ safeSide: "none", roundTo: 1 }), drawn(4.4))).toEqual(["safe-side", "rounding"]);
     expect(verdicts(["45", "50", "35", "30"], asking({ safeSide: "none", roundTo: 5 }), drawn(42.4))).toEqual(["rounding", "rounding", "safe-side", "safe-side"]);
     expect(verdicts(["7.3", "7.2", "8", "7"], asking({ safeSide: "none", roundTo: 0.01 }), drawn(7.246))).toEqual(["rounding", "rounding", "safe-side", "safe-side"]);
   });

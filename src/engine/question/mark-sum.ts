@@ -55,18 +55,20 @@ const isOtherUnit = (value: Decimal, ask: AskSpec, span: Span): boolean =>
     return isInSpan(divide(inBase, decimal(UNITS[ask.unit].size), CONVERSION_PLACES), span);
   });
 
-/** True where the value is the exact answer rounded in another direction or one place too coarsely. */
-const isOtherRounding = (value: Decimal, exact: Decimal, step: number): boolean => {
+/** True where the value is the exact answer rounded in another direction or one place too coarsely. Nobody rounds a count to tens, or a value away to nothing. */
+const isOtherRounding = (value: Decimal, exact: Decimal, { unit, roundTo: step }: AskSpec): boolean => {
   const coarse = step < 1 && step * COARSER > 1 ? 1 : step * COARSER;
-  const steps = [decimal(String(step)), decimal(String(Number(coarse.toPrecision(1))))];
-  return steps.some((unit) => ROUNDINGS.some((rounding) => compare(value, roundTo(exact, unit, rounding)) === 0));
+  const isCounted = unit === "pieces" && step >= 1;
+  const coarser = isCounted || value.units === 0n ? [] : [decimal(String(Number(coarse.toPrecision(1))))];
+  const steps = [decimal(String(step)), ...coarser];
+  return steps.some((one) => ROUNDINGS.some((rounding) => compare(value, roundTo(exact, one, rounding)) === 0));
 };
 
 const codeFor = (value: Decimal, ask: AskSpec, { span, exact, unsafe }: { span: Span; exact: number; unsafe: boolean }): VerdictCode => {
   if (isInSpan(value, span)) return "right";
   if (unsafe && isUnsafe(value, ask, span)) return "unsafe-side";
   if (value.units !== 0n && (isPowerOfTen(value, span) || isOtherUnit(value, ask, span))) return "unit-or-power";
-  return isOtherRounding(value, exactOf(exact), ask.roundTo) ? "rounding" : "safe-side";
+  return isOtherRounding(value, exactOf(exact), ask) ? "rounding" : "safe-side";
 };
 
 const saysVerdict = (response: SumResponse, solution: Solution): VerdictCode =>
