@@ -146,6 +146,9 @@ describe("other files", () => {
     const text = await page.locator(".understanding").textContent();
     expect(text).toContain((reliability.value ?? 9).toFixed(2).replace("-", "−"));
     expect(text).toContain("Each learner had numbers of his or her own");
+    const working = (await page.locator("section:has(#questions) tbody td:last-child").allTextContents()).map((cell) => Number(cell.split(" of ")[0]));
+    expect(working).toHaveLength(10);
+    expect(text).toContain(`Here ${(working.reduce((sum, count) => sum + count, 0) / 10).toFixed(1)} of them work in a question`);
     expect(await page.locator("section:has(#hospitals) tbody th").allInnerTexts()).toEqual(["Carrow", "Hythe Vale", "Northmoor", "Saltmere"]);
     await close();
   });

@@ -1,10 +1,12 @@
-import { memo } from "react";
+import { memo, useMemo } from "react";
+import { meanWorking } from "../../engine/cohort/dead-choices.ts";
 import type { FixedForm } from "../../engine/cohort/fixed-form.ts";
 import type { Figure } from "../../engine/cohort/figure.ts";
 import type { ItemFigures } from "../../engine/cohort/item-figures.ts";
 import type { SheetFigures } from "../../engine/cohort/sheet-figures.ts";
 import type { VariantSpread } from "../../engine/cohort/variants.ts";
-import { workingSlips } from "../../engine/cohort/working-slips.ts";
+import { type WorkingSlips, workingSlips } from "../../engine/cohort/working-slips.ts";
+import { numberText } from "../../engine/quantity/format.ts";
 import { cohortWordsOf } from "../../facts/cohort-words.ts";
 import { filled } from "../../facts/words.ts";
 import type { Names } from "./names.ts";
@@ -45,13 +47,13 @@ const Sheet = ({ sheet }: { readonly sheet: SheetFigures }) => (
   </>
 );
 
-const Slips = ({ item, at, form, families }: { readonly item: ItemFigures; readonly at: number } & Pick<ItemsProps, "form" | "families">) => {
-  const foreseen = Object.keys(families.get(item.family)?.words.en.slips ?? {});
-  const found = form === null ? null : workingSlips(form, at, foreseen);
-  return <>{found === null ? words.noChoices : ofText(found.works, found.of)}</>;
+/** Mean number of foreseen slips that work, over the questions in which they could be judged. */
+const meanOf = (slips: readonly (WorkingSlips | null)[]): number | null => {
+  const counts = slips.flatMap((one) => (one === null ? [] : [one.works]));
+  return meanWorking(Array.from({ length: Math.max(0, ...counts) + 1 }, (_, works) => counts.filter((count) => count === works).length));
 };
 
-const Row = ({ item, at, names, form, families, isWhole }: { readonly item: ItemFigures; readonly at: number; readonly isWhole: boolean } & Pick<ItemsProps, "names" | "form" | "families">) => (
+const Row = ({ item, at, names, slips, isWhole }: { readonly item: ItemFigures; readonly at: number; readonly slips: WorkingSlips | null; readonly isWhole: boolean } & Pick<ItemsProps, "names">) => (
   <tr>
     <td data-head={all.number} className="n">{at + 1}</td>
     <th scope="row" data-head={words.question}>{names.family(item.family)}</th>
@@ -60,7 +62,7 @@ const Row = ({ item, at, names, form, families, isWhole }: { readonly item: Item
     {isWhole ? <>
       <td data-head={words.discrimination} className="v">{figureText(item.discrimination, 2)}</td>
       <td data-head={words.without} className="v">{figureText(item.reliabilityWithout, 2)}</td>
-      <td data-head={words.choices} className="v"><Slips item={item} at={at} form={form} families={families} /></td>
+      <td data-head={words.choices} className="v">{slips === null ? words.noChoices : ofText(slips.works, slips.of)}</td>
     </> : null}
   </tr>
 );
@@ -76,6 +78,8 @@ const Spreads = ({ spreads, names }: Pick<ItemsProps, "spreads" | "names">) => (
 /** Figures of every question and of the sheet, each with its reason where it may not be given. */
 export const Items = memo(({ sheet, items, form, spreads, names, families }: ItemsProps) => {
   const isWhole = sheet.reliability.refused !== "under-thirty" && form !== null;
+  const slips = useMemo(() => items.map((item, at) => (form === null ? null : workingSlips(form, at, Object.keys(families.get(item.family)?.words.en.slips ?? {})))), [items, form, families]);
+  const mean = meanOf(slips);
   const heads = [all.number, words.question, words.share, words.interval, ...(isWhole ? [words.discrimination, words.without, words.choices] : [])];
   return (
     <section>
@@ -84,9 +88,9 @@ export const Items = memo(({ sheet, items, form, spreads, names, families }: Ite
       <Sheet sheet={sheet} />
       <table className="plain result-table cohort">
         <thead><tr>{heads.map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
-        <tbody>{items.map((item, at) => <Row key={`${item.slot} ${item.family} ${item.version}`} item={item} at={at} names={names} form={form} families={families} isWhole={isWhole} />)}</tbody>
+        <tbody>{items.map((item, at) => <Row key={`${item.slot} ${item.family} ${item.version}`} item={item} at={at} names={names} slips={slips[at] ?? null} isWhole={isWhole} />)}</tbody>
       </table>
-      {isWhole ? <p className="note">{words.negative} {words.choiceNote}</p> : <p className="note">{words.discrimination}, {words.without.toLowerCase()}, {words.choices.toLowerCase()}: {filled(all.refused.notGiven, { reason: figureText(sheet.reliability, 2) }).toLowerCase()}</p>}
+      {isWhole ? <p className="note">{words.negative} {words.choiceNote} {mean === null ? null : filled(words.choiceMean, { mean: numberText(mean, 1) })}</p> : <p className="note">{words.discrimination}, {words.without.toLowerCase()}, {words.choices.toLowerCase()}: {filled(all.refused.notGiven, { reason: figureText(sheet.reliability, 2) }).toLowerCase()}</p>}
       <Spreads spreads={spreads} names={names} />
     </section>
   );
