@@ -52,6 +52,36 @@ describe("setting a standard and reading the figures", () => {
     })).toEqual([]);
   });
 
+  it("calls a wrong choice dead where, of twenty groups as large as its takers, the learners would not all be taken up (one in twenty, Tarrant and others 2009)", () => {
+    const met = new Set<string>();
+    expect(notRight("dead-choice", (_, of) => {
+      const names = ["first", "second", "third"];
+      const repeated = (count: number, times: number): number => Array.from({ length: times }, () => count).reduce((sum, one) => sum + one, 0);
+      const dead = names.filter((name) => repeated(of(`${name}Took`), 20) < of("learners"));
+      const right = of("learners") - names.reduce((sum, name) => sum + of(`${name}Took`), 0);
+      const next = right > 0.9 * of("learners") ? "leave" : (dead.length > 0 && "rewrite") || "keep";
+      met.add(`${next} ${dead.length}`);
+      return { kind: "name", picks: { ...Object.fromEntries(names.map((name) => [name, dead.includes(name) ? "dead" : "works"])), next } };
+    })).toEqual([]);
+    for (const kind of ["keep 0", "rewrite 1", "rewrite 2", "leave 3"]) expect(met).toContain(kind);
+  });
+
+  it("lets a comparison stand only where the difference of two score intervals leaves nought outside (Newcombe 1998)", () => {
+    const met = new Set<string>();
+    expect(notRight("too-few", (item, of) => {
+      const said = item.stem.join(" ");
+      if (!item.givens.some(({ key }) => key === "secondRight")) return said.includes("In this group") ? { kind: "judge", picks: "stands", reasons: ["own-group"] } : { kind: "judge", picks: "interval", reasons: ["both-ends"] };
+      const shares = ["first", "second"].map((name) => of(`${name}Right`) / of(`${name}Learners`));
+      const arm = (name: string, side: 1 | -1): number => Math.abs(end(of(`${name}Right`), of(`${name}Learners`), side) / 100 - of(`${name}Right`) / of(`${name}Learners`));
+      const low = (shares[0] ?? 0) - (shares[1] ?? 0) - Math.sqrt(arm("first", -1) ** 2 + arm("second", 1) ** 2);
+      met.add(low > 0 ? "apart" : "overlap");
+      if (low > 0) return { kind: "judge", picks: "interval", reasons: ["apart"] };
+      const small = of("firstLearners") < 5 || of("secondLearners") < 5;
+      return { kind: "judge", picks: "not", reasons: ["overlap", ...(said.includes("came first") ? ["some-first"] : []), ...(small ? ["person"] : [])] };
+    })).toEqual([]);
+    expect([...met].sort()).toEqual(["apart", "overlap"]);
+  });
+
   it("takes mean and spread from all pairs of judges", () => {
     expect(notRight("cut-score", (_, of) => {
       const judges = ["firstPoints", "secondPoints", "thirdPoints", "fourthPoints"].map(of);
