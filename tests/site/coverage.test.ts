@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { families } from "../../src/bank/index.ts";
 import { coverageOf, holesOf, type WrittenModule } from "../../src/components/coverage.ts";
+import { isModuleStep, PATHS } from "../../src/facts/paths.ts";
 import { sectionsAsked } from "../../src/components/sections-asked.ts";
 import { pageAt, textIn } from "../support/site.ts";
 
@@ -50,5 +51,19 @@ describe("a part of a module on a path", () => {
     expect(minutes.reduce((sum, one) => sum + one, 0)).toBeLessThanOrEqual(80);
     for (const one of minutes) expect(Math.abs(one - 25)).toBeLessThanOrEqual(6);
     expect(sittings.filter((text) => !text.includes("Its sections:"))).toEqual([]);
+  });
+});
+
+describe("a question on a path", () => {
+  it("leads to the next of its path, and from the last back to the path", () => {
+    const named = PATHS.find(({ id }) => id === "nurse-core")?.sittings.flatMap(({ steps }) => steps.filter(isModuleStep).flatMap(({ families: part }) => part ?? [])) ?? [];
+    expect(named.length).toBeGreaterThan(20);
+    expect(new Set(named).size).toBe(named.length);
+    for (const [at, family] of named.entries()) {
+      const nav = /<nav class="on-path" aria-label="Theatre nurse: core[^"]*">([\s\S]*?)<\/nav>/.exec(pageAt(`/practice/${family}/`).html)?.[1] ?? "";
+      expect(nav).toContain('href="/paths/nurse-core/"');
+      expect([family, /href="\/practice\/([\w-]+)\/"/.exec(nav)?.[1]]).toEqual([family, named[at + 1]]);
+    }
+    expect(pageAt("/practice/spares/").html).not.toContain('class="on-path"');
   });
 });
