@@ -102,12 +102,13 @@ export const Asked = ({ item, words, problems, trouble, built, mapPart = Fetched
   const id = useId();
   const status = useOpenPart(problems);
   const Answering = isInMap(item) ? mapPart : Part;
+  const picture = built ?? <DrawnPicture item={item} words={words} />;
   return (
     <>
       <Stem item={item} />
-      {built ?? <DrawnPicture item={item} words={words} />}
+      {item.kind === "mark" ? null : picture}
       <p className="question" id={`${id}-q`}>{item.question}</p>
-      <Answering item={item} words={words} problems={problems} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
+      <Answering item={item} words={words} problems={problems} picture={picture} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
       <div id={`${id}-p`} role="status" ref={status} className="needs-script">
         {problems.map((problem) => (
           <p className="problem" key={problem.ask}><Glyph id="v-not-recognised" /><span><b>{words.verdicts["not-recognised"]}.</b> {sentenceFor(problem, item, words)} {words.nothingCounted}</span></p>

@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Item } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
@@ -13,6 +14,8 @@ export interface AskedPart<I extends Item> {
   /** Ids of the question and of the line that says what could not be read. */
   readonly questionId: string;
   readonly problemId: string;
+  /** The picture of the question, for a part that is answered in it. */
+  readonly picture?: ReactNode;
 }
 
 /** Ids that describe a field: the question, and the problem where there is one. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { answerTo, compute, draw, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
 import type { NameResponse, Response } from "../../src/engine/question/response.ts";
+import { scopeModelOf, settingAt } from "../../src/figures/scope-setting.ts";
 
 /** Every family of module M03 beside a second way to its answer: rays in space, a pinhole, or the path of least time. */
 const ITEMS = 1000;
@@ -154,5 +155,55 @@ describe("03h: the least tilt, degree by degree", () => {
     const none = items("tilt-needed").filter((item) => "says" in answerTo(item)).length;
     expect(none).toBeGreaterThan(30);
     expect(none).toBeLessThan(ITEMS / 2);
+  });
+});
+
+describe("03j: the same place, by trying every place of the second picture", () => {
+  type Way = readonly [number, number, number];
+  const scaled = ([x, y, z]: Way, by: number): Way => [x * by, y * by, z * by];
+  const plus = (first: Way, second: Way): Way => [first[0] + second[0], first[1] + second[1], first[2] + second[2]];
+  const cross = ([ax, ay, az]: Way, [bx, by, bz]: Way): Way => [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+  const ofLengthOne = (way: Way): Way => scaled(way, 1 / Math.hypot(...way));
+  const beside = (ahead: Way): { readonly right: Way; readonly up: Way } => {
+    const right = ofLengthOne([ahead[1], -ahead[0], 0]);
+    return { right, up: cross(right, ahead) };
+  };
+  /** The direction that lies so far off a view, towards a clock angle of its level picture. */
+  const off = (ahead: Way, offDeg: number, clockDeg: number): Way => {
+    const { right, up } = beside(ahead);
+    const aside = plus(scaled(up, Math.cos(radians(clockDeg))), scaled(right, Math.sin(radians(clockDeg))));
+    return plus(scaled(ahead, Math.cos(radians(offDeg))), scaled(aside, Math.sin(radians(offDeg))));
+  };
+  const at = (ahead: Way, halfFieldDeg: number, [u, v]: readonly [number, number]): Way => off(ahead, Math.hypot(u, v) * halfFieldDeg, (Math.atan2(u, v) * 180) / Math.PI);
+
+  it("agrees on 1000 pairs of pictures, with the shaft of the view that is drawn", () => {
+    const shafts = new Map(["medial-back", "notch", "lateral-back", "lateral-body"].map((station) => {
+      const { portal, camera } = scopeModelOf(settingAt(station as "notch"));
+      return [station, ofLengthOne([camera.tip[0] - portal[0], camera.tip[1] - portal[1], camera.tip[2] - portal[2]])];
+    }));
+    expect(notRight("same-place", (item) => {
+      const { about } = item;
+      const [half, tilt] = [value(valuesOf(item), "fieldDeg") / 2, value(valuesOf(item), "tiltDeg")];
+      const shaft = shafts.get(about["station"] ?? "") ?? [0, -1, 0];
+      const [x = 0, y = 0] = (about["place"] ?? "").split(",").map((tenths) => Number(tenths) / 10);
+      const sought = at(shaft, half, [x, y]);
+      const tilted = off(shaft, tilt, Number(about["turnDeg"]));
+      let [best, spot, span] = [-1, [0, 0] as readonly [number, number], 1];
+      for (let round = 0; round < 6; round += 1, span /= 4) {
+        const [fromU, fromV] = spot;
+        for (let row = -8; row <= 8; row += 1) {
+          for (let column = -8; column <= 8; column += 1) {
+            const tried = [fromU + (column * span) / 8, fromV + (row * span) / 8] as const;
+            const way = at(tilted, half, tried);
+            const near = way[0] * sought[0] + way[1] * sought[1] + way[2] * sought[2];
+            if (near > best) [best, spot] = [near, tried];
+          }
+        }
+      }
+      const mirrored = about["side"] === "left" ? -spot[0] : spot[0];
+      const shown = Math.atan2(mirrored, spot[1]) + radians(30 * Number(about["up"]));
+      const radius = 100 * Math.hypot(...spot);
+      return { kind: "mark", points: { place: { xMm: (radius * Math.sin(shown)).toFixed(1), yMm: (radius * Math.cos(shown)).toFixed(1) } } };
+    })).toEqual([]);
   });
 });

@@ -11,4 +11,5 @@ export const LOAD_M03: Loaders = {
   "ruler-depth": async () => (await import("./ruler-depth.ts")).rulerDepth,
   "tilt-needed": async () => (await import("./tilt-needed.ts")).tiltNeeded,
   "pixel-size": async () => (await import("./pixel-size.ts")).pixelSize,
+  "same-place": async () => (await import("./same-place.ts")).samePlace,
 };
