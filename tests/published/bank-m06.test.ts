@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { draw, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
+import { marksOfItem } from "../../src/figures/axial-marks.ts";
 
 /** Families of module M06 that need no drawing beside a second way to their answer: coordinates instead of the law of cosines, lines counted one by one. */
 
@@ -58,6 +59,24 @@ describe("portals and reach", () => {
       return { kind: "sum", texts: { alDeg: (lines[0]?.deg ?? 0).toFixed(3), amDeg: (lines[1]?.deg ?? 0).toFixed(3), takenDeg: best.deg.toFixed(3) } };
     })).toEqual([]);
     expect([...taken].sort()).toEqual(["al", "am", "none"]);
+  });
+
+  it("stand where the words of the figure put them, for somebody who faces the knee", () => {
+    const sides = new Set<string>();
+    expect(notRight("portal", (item, of) => {
+      const stem = item.stem.join(" ");
+      const isRightKnee = /right knee/.test(stem);
+      // Facing a right knee, its lateral side is on the reader's left.
+      const page = isRightKnee === /anterolateral portal/.test(stem) ? "left" : "right";
+      sides.add(`${isRightKnee} ${page}`);
+      let aside = of("besideMm");
+      for (let tenth = 0; tenth < 5 * of("tendonMm"); tenth += 1) aside = (10 * aside + 1) / 10;
+      const sought = `${Number(aside.toFixed(1))} mm to the ${page} of the middle of the tendon, ${of("aboveMm")} mm above the joint line`;
+      const [number] = new RegExp(`\\d+(?=: ${sought.replaceAll(".", "\\.")})`).exec(marksOfItem(item)?.text ?? "") ?? [];
+      const region = item.kind === "mark" ? item.regions.find(({ id }) => id === number) : undefined;
+      return { kind: "mark", points: { portal: { xMm: region?.xMm ?? "", yMm: region?.yMm ?? "" } } };
+    })).toEqual([]);
+    expect(sides.size).toBe(4);
   });
 
   it("are swapped, kept or given up as a list says that is struck out line by line", () => {

@@ -7,5 +7,6 @@ export const LOAD_M06: Loaders = {
   approach: async () => (await import("./approach.ts")).approach,
   "over-the-hump": async () => (await import("./over-the-hump.ts")).overTheHump,
   "lines-that-touch": async () => (await import("./lines-that-touch.ts")).linesThatTouch,
+  portal: async () => (await import("./portal.ts")).portal,
   "swap-or-stay": async () => (await import("./swap-or-stay.ts")).swapOrStay,
 };
