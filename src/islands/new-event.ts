@@ -31,6 +31,7 @@ const questionOf = (item: Item) => ({
   language: item.language,
   givens: Object.fromEntries(item.givens.map(({ key, text }) => [key, text])),
   asks: Object.fromEntries(asksOf(item).map(({ id, unit, rounding, roundTo }) => [id, `${unit} ${rounding} ${roundTo}`])),
+  ...(item.local === undefined ? {} : { local: item.local }),
 });
 
 export interface AnswerContext {
