@@ -5,7 +5,7 @@ import { accountOf } from "../../src/engine/cohort/account.ts";
 import { COHORT_CSV, cohortCsv } from "../../src/engine/cohort/cohort-csv.ts";
 import { cohortText, isPaper, readCohort } from "../../src/engine/cohort/cohort-file.ts";
 import { csvText, textIn } from "../../src/engine/cohort/csv.ts";
-import type { Paper } from "../../src/engine/cohort/paper.ts";
+import type { Mark, Paper } from "../../src/engine/cohort/paper.ts";
 import { statementsOf, type StatementSettings } from "../../src/engine/cohort/xapi.ts";
 import { sha1Hex } from "../../src/engine/random/sha1.ts";
 import { nameUuid } from "../../src/engine/record/name-uuid.ts";
@@ -103,6 +103,17 @@ describe("the file of a cohort", () => {
   it("takes as many papers as it may, and an edition only where it is a text", () => {
     expect(readCohort(`{"form":"small-knee-workbook/cohort/1","papers":[${Array(5000).fill("1").join()}]}`)).toMatchObject({ fault: null, papers: [], edition: "" });
     for (const edition of ['"0.1.0"', "7", `"${"x".repeat(201)}"`]) expect(readCohort(`{"form":"small-knee-workbook/cohort/1","edition":${edition},"papers":[]}`)).toMatchObject({ edition: edition === '"0.1.0"' ? "0.1.0" : "" });
+  });
+
+  it("refuses a file that names more than a course has, since no page could show it", () => {
+    const named = (count: number, of: (at: number) => Partial<Mark>): string => {
+      const marks = Array.from({ length: count }, (_, at) => markOf({ slot: at, ...of(at) }));
+      return saved(Array.from({ length: Math.ceil(count / 500) }, (_, at) => paperOf(`l${at}`, marks.slice(500 * at, 500 * at + 500))));
+    };
+    expect([600, 601].map((count) => readCohort(named(count, (at) => ({ objective: `o${at}` }))).fault)).toEqual([null, "too-many-names"]);
+    expect([600, 601].map((count) => readCohort(named(count, (at) => ({ family: `f${at}` }))).fault)).toEqual([null, "too-many-names"]);
+    expect([3000, 3001].map((count) => readCohort(named(count, (at) => ({ slip: `s${at}` }))).fault)).toEqual([null, "too-many-names"]);
+    expect(readCohort(saved(Array.from({ length: 601 }, (_, at) => paperOf("a", [], { list: `l${at}` })))).fault).toBe("too-many-names");
   });
 
   it("sets a damaged paper aside by its place and keeps the others", () => {

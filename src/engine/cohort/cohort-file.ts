@@ -10,6 +10,9 @@ export const MOST_MARKS = 1000;
 export const MOST_PAPERS = 5000;
 const MOST_SIGNS = 60_000_000;
 const GREATEST_COUNT = 1_000_000;
+/** Most questions, objectives and slips that papers may name: a page with more rows would never be drawn. */
+const MOST_NAMES = 600;
+const MOST_SLIPS = 3000;
 
 export interface CohortFile {
   readonly form: typeof COHORT_FORM;
@@ -66,7 +69,16 @@ export const cohortText = (file: Omit<CohortFile, "form">): string => `${canonic
 
 export type CohortReading =
   | { readonly fault: null; readonly papers: readonly Paper[]; /** Places of papers that could not be read, from 1. */ readonly aside: readonly number[]; readonly edition: string }
-  | { readonly fault: "too-long" | "no-json" | "other-file" | "other-form" | "too-many" };
+  | { readonly fault: "too-long" | "no-json" | "other-file" | "other-form" | "too-many" | "too-many-names" };
+
+const hasMore = (names: Iterable<string>, most: number): boolean => new Set(names).size > most;
+
+/** True where papers name more than any course has: each part is small, and all of them together would stop the page. */
+const isOvergrown = (papers: readonly Paper[]): boolean => {
+  const marks = papers.flatMap((paper) => paper.marks);
+  if (hasMore(marks.map(({ objective }) => objective), MOST_NAMES) || hasMore(papers.map(({ list }) => list), MOST_NAMES)) return true;
+  return hasMore(marks.map(({ family, version }) => `${family} ${version}`), MOST_NAMES) || hasMore(marks.map(({ family, slip }) => `${family} ${slip}`), MOST_SLIPS);
+};
 
 const parsed = (text: string): unknown => {
   try {
@@ -85,6 +97,8 @@ export const readCohort = (text: string): CohortReading => {
   if (value["form"] !== COHORT_FORM) return { fault: value["form"].startsWith(COHORT_FORM.slice(0, -1)) ? "other-form" : "other-file" };
   const { papers, edition } = value as { readonly papers: readonly unknown[]; readonly edition?: unknown };
   if (papers.length > MOST_PAPERS) return { fault: "too-many" };
+  const whole = papers.filter(isPaper);
+  if (isOvergrown(whole)) return { fault: "too-many-names" };
   const aside = papers.flatMap((paper, index) => (isPaper(paper) ? [] : [index + 1]));
-  return { fault: null, papers: papers.filter(isPaper), aside, edition: typeof edition === "string" && isText(edition) ? edition : "" };
+  return { fault: null, papers: whole, aside, edition: typeof edition === "string" && isText(edition) ? edition : "" };
 };
