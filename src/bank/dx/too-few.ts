@@ -142,7 +142,7 @@ export const tooFew: JudgeFamily = {
       ],
       right: (say) => [{ not: `These returns cannot say.${judged(say).reasons.includes("person") ? " And where fewer than five answered, not even the figure is printed." : ""}`, interval: "With its interval, and as no more than that: not why, and not for whom else.", stands: "What was seen may be told. It is often the most useful line of the report." }[judged(say).picks] ?? ""],
       off: () => ["First ask about whom the sentence speaks. Where two groups are compared, look whether the interval of the difference has nought among its values."],
-      moves: (say) => [say.has("secondLearners") ? "With four times as many learners and the same shares, the interval would be about half as wide, and might leave nought outside." : "The sentence decides: the same count may be a report of this group or a claim about others."],
+      moves: (say) => [say.has("secondLearners") ? `With four times as many learners and the same shares, the interval would be about half as wide${judged(say).picks === "not" ? ", and might leave nought outside" : ""}.` : "The sentence decides: the same count may be a report of this group or a claim about others."],
       turns: () => ["A claim about others needs an interval; a comparison needs one that leaves nought outside; a report of what was seen needs neither."],
     },
   },

@@ -2,7 +2,7 @@ import type { NameFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens, Language } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
-import { given } from "../m01/common.ts";
+import { given, withPlaces } from "../m01/common.ts";
 import { CASE_ABOUT } from "./stitch-words.ts";
 
 const FIRST = { key: "firstFromRimMm", unit: "mm", least: 1, greatest: 8, step: 0.5 } as const;
@@ -65,14 +65,14 @@ const words: NameFamily["words"][Language] = {
   options: { vertical: "Vertical", horizontal: "Horizontal", oblique: "Oblique", across: "A whole bundle of them", among: "Hardly any: it lies among them", slant: "Some of them, at a slant" },
   slips: {
     "named-by-the-page": { name: "named by the page", because: () => ["In the body the fibres run from front to back, so what stands across them lies sideways on the page. The fibres give the name, wherever the picture is held."] },
-    exchanged: { name: "vertical and horizontal exchanged", because: (say) => [`Across, from rim to free edge, the points lie ${say.number(across(say))} mm apart, and ${say.of("apartAlongMm")} along the rim. Across the fibres is vertical, along them horizontal.`] },
+    exchanged: { name: "vertical and horizontal exchanged", because: (say) => [`Across, from rim to free edge, the points lie ${withPlaces(across(say), 1, "mm")} apart, and ${say.of("apartAlongMm")} along the rim. Across the fibres is vertical, along them horizontal.`] },
     "fibres-exchanged": { name: "fibres exchanged", because: () => ["Most fibres run round like hoops. A stitch that goes from rim to free edge crosses them; one that goes along the rim lies among them."] },
-    "called-oblique": { name: "called oblique", because: (say) => [`${say.number(across(say))} mm across and ${say.of("apartAlongMm")} along: one of the two is next to nothing. Oblique is something of both.`] },
+    "called-oblique": { name: "called oblique", because: (say) => [`${withPlaces(across(say), 1, "mm")} across and ${say.of("apartAlongMm")} along: one of the two is next to nothing. Oblique is something of both.`] },
     "slant-called-vertical": { name: "slant called vertical", because: (say) => [`The points lie ${say.of("apartAlongMm")} apart along the rim as well. A vertical stitch has both at the same place along it.`] },
     "slant-crosses-all": { name: "slant taken for a whole bundle", because: () => ["A thread at a slant crosses fewer fibres than one of the same length that stands straight across them."] },
   },
   working: (say) => [
-    `Across, from rim to free edge: ${say.bare("firstFromRimMm")} and ${say.bare("secondFromRimMm")} from the rim, ${say.number(across(say))} mm apart. Along the rim: ${say.of("apartAlongMm")}.`,
+    `Across, from rim to free edge: ${say.bare("firstFromRimMm")} and ${say.of("secondFromRimMm")} from the rim, ${withPlaces(across(say), 1, "mm")} apart. Along the rim: ${say.of("apartAlongMm")}.`,
     { vertical: "Nearly all of it across: vertical.", horizontal: "Nearly all of it along: horizontal.", oblique: "Much of both: oblique." }[lie(say)],
     "Most fibres run round the meniscus; textbook knowledge, no source. Names by common practice.",
   ],

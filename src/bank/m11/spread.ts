@@ -126,8 +126,8 @@ export const spread: MarkFamily = {
         "one-place-twice": { name: "two stitches in one place", because: () => ["Two stitches through the same holes are one stitch, and the gap beside them is as wide as before."] },
       },
       working: (say) => [
-        `From margin to margin: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${say.value("tearMm") - 2 * say.value("endMarginMm")} mm, shared by ${say.value("stitches") - 1} gaps of at most ${say.of("greatestSpacingMm")}.`,
-        `For example at ${listed(bestFor(plan(say)))}: gaps of ${listed(gapsOf(bestFor(plan(say))))} mm.`,
+        `From margin to margin: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${withUnit(String(say.value("tearMm") - 2 * say.value("endMarginMm")), "mm")}, shared by ${say.value("stitches") - 1} gaps of at most ${say.of("greatestSpacingMm")}.`,
+        `For example at ${listed(bestFor(plan(say)))}: gaps of ${withUnit(listed(gapsOf(bestFor(plan(say)))), "mm")}.`,
         ...(rightPlaces(plan(say)).length === 1 ? ["Here no other set of places keeps the sheet."] : [`${rightPlaces(plan(say)).length} sets of places keep the sheet here; the most even one stands above.`]),
       ],
       right: (say) => [`Both ends are held, and no gap is above ${say.of("greatestSpacingMm")}. Say the places aloud before the first needle.`],
