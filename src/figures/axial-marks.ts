@@ -6,10 +6,9 @@ import type { Point } from "../engine/geometry/vec2.ts";
 import { type AxialFrame, axialFrame, pointAt } from "./axial-frame.ts";
 import { cautionLines } from "./caution-lines.ts";
 import { axialBase, axialStructures } from "./axial-tissue.ts";
-import { frontMarks, frontPointAt } from "./front-marks.ts";
 import { element, label, px } from "./markup.ts";
+import { isInMap } from "./places-in-picture.ts";
 import { rimMarks, rimPointAt } from "./rim-marks.ts";
-import { pointInSecond } from "./two-views-frame.ts";
 
 const SECTORS = ["in front", "in front on the right", "on the right", "behind on the right", "behind", "behind on the left", "on the left", "in front on the left"] as const;
 const SECTOR_RAD = Math.PI / 4;
@@ -36,14 +35,9 @@ export interface MarksFigure {
   readonly pointUnder: (name: "wide" | "narrow", xShare: number, yShare: number) => Point;
 }
 
-/** The point of the model under a place of the picture of a question whose places stand in a picture of their own; null beside them. */
-export const pointUnderPicture = (item: Item, xShare: number, yShare: number): Point | null => (item.family === "same-place" ? pointInSecond(xShare, yShare) : null);
-
 /** The figure with numbered places of a question that asks for marks, the axial plane for most; null for one whose places stand in a picture of their own, and for any other question. */
 export const marksOfItem = (item: Item, chosen: readonly string[] = []): MarksFigure | null => {
-  // The places of this one stand in two views through the scope, which are a picture of their own.
-  if (item.kind !== "mark" || item.family === "same-place") return null;
-  if (item.family === "portal") return { ...frontMarks(item, chosen), pointUnder: (_, xShare, yShare) => frontPointAt(xShare, yShare) };
+  if (item.kind !== "mark" || !isInMap(item)) return null;
   if (item.family === "spread") return { ...rimMarks(item, chosen), pointUnder: (_, xShare, yShare) => rimPointAt(xShare, yShare) };
   const band = KNEE_BANDS.find((one) => one === item.about["band"]) ?? "8-10";
   const knee = kneeFrom(kneeSizes({ band, side: item.about["side"] === "left" ? "left" : "right", capsuleMm: ADULT_CAPSULE_MM / 2 }));

@@ -18,6 +18,7 @@ const BY_FAMILY: Readonly<Record<string, Load>> = {
   "where-am-i": async () => (await import("./pictures/still.ts")).unnamedView,
   pattern: async () => (await import("./pictures/still.ts")).tearInView,
   hiatus: async () => (await import("./pictures/still.ts")).hiatusTwice,
+  portal: async () => (await import("./pictures/front.ts")).frontOfKnee,
   "same-place": async () => (await import("./pictures/two-views.ts")).placeTwice,
   slices: async () => (await import("./pictures/slices.ts")).sliceRow,
   "minutes-left": async () => (await import("./pictures/clock.ts")).cuffClock,

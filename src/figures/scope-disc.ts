@@ -1,5 +1,5 @@
 import type { Label } from "../engine/knee/scope/in-view.ts";
-import { element, pathThrough } from "./markup.ts";
+import { element } from "./markup.ts";
 import type { Region } from "./scope-regions.ts";
 
 /** The drawing's measures in its own pixels: the disc, and the room round it for marks and words. */
@@ -16,6 +16,10 @@ const PATTERN: Readonly<Partial<Record<Label, string>>> = {
 };
 const INKED: ReadonlySet<Label> = new Set<Label>(["probe", "needle", "stitch", "dark"]);
 
+/** Outlines in whole pixels of the drawing, closed. */
+export const outlinePath = (outlines: readonly (readonly (readonly [number, number])[])[], mirror: number): string =>
+  outlines.map((line) => `M${line.map(placed(mirror)).map(([x, y]) => `${Math.round(x)} ${Math.round(y)}`).join("L")}Z`).join("");
+
 /** A place of the picture in the drawing; a left knee is the mirror image. */
 export const placed = (mirror: number) => ([u, v]: readonly [number, number]): readonly [number, number] => [DISC.xPx + mirror * u * DISC.radiusPx, DISC.yPx - v * DISC.radiusPx];
 
@@ -26,7 +30,7 @@ const fillClass = (label: Label): string => {
 
 /** A region in the pattern of its tissue. */
 export const drawnRegion = ({ label, outlines }: Pick<Region<Label>, "label" | "outlines">, mirror: number): string => {
-  const d = outlines.map((line) => pathThrough(line.map(placed(mirror)), true)).join("");
+  const d = outlinePath(outlines, mirror);
   const pattern = PATTERN[label];
   return element("path", { class: fillClass(label), d }) + element("path", { class: "t-out2", fill: pattern ?? "none", d });
 };

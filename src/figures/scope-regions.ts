@@ -111,6 +111,26 @@ const insideOf = <L extends string>(samples: readonly Marked<L>[], label: L): Co
   return best;
 };
 
+const TINY = 0.000001;
+
+/** From a corner to the straight line through two others; to the first of them where both are one. */
+const offLine = ([x, y]: Corner, [ax, ay]: Corner, [bx, by]: Corner): number => {
+  const long = Math.hypot(bx - ax, by - ay);
+  return long < TINY ? Math.hypot(x - ax, y - ay) : Math.abs((bx - ax) * (ay - y) - (ax - x) * (by - ay)) / long;
+};
+
+/** A line without the corners that lie nearer than this to the straight way between their neighbours (Douglas and Peucker, 1973). */
+export const thinned = (line: readonly Corner[], nearer: number): readonly Corner[] => {
+  const [first, last] = [line[0], line.at(-1)];
+  if (first === undefined || last === undefined || line.length < 3) return line;
+  let [at, most] = [0, 0];
+  for (const [index, corner] of line.entries()) {
+    const off = offLine(corner, first, last);
+    if (off > most) [at, most] = [index, off];
+  }
+  return most < nearer ? [first, last] : [...thinned(line.slice(0, at + 1), nearer).slice(0, -1), ...thinned(line.slice(at), nearer)];
+};
+
 /** The outlines of what a grid of rays marked, by mark. */
 export const outlinesOf = <L extends string>(samples: readonly Marked<L>[], across: number): ((label: L) => Region<L>["outlines"]) => {
   const grid = gridOf(samples, across);

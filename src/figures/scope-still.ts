@@ -4,9 +4,9 @@ import type { Field, Place } from "../engine/knee/scope/field.ts";
 import type { Label } from "../engine/knee/scope/in-view.ts";
 import { SOLIDS, type SolidName } from "../engine/knee/scope/scene.ts";
 import { along, dot3, minus, unit } from "../engine/knee/scope/vec3.ts";
-import { element, pathThrough } from "./markup.ts";
-import { DISC, drawnRegion, placed, surround } from "./scope-disc.ts";
-import { outlinedIn, outlinesOf } from "./scope-regions.ts";
+import { element } from "./markup.ts";
+import { DISC, drawnRegion, outlinePath, surround } from "./scope-disc.ts";
+import { type Corner, outlinedIn, outlinesOf, thinned } from "./scope-regions.ts";
 import type { ScopeModel } from "./scope-setting.ts";
 
 /** A still of the view through the scope for a question: tissue by its pattern, light and shade, and no word or number in it. */
@@ -28,7 +28,7 @@ export interface Glance {
   readonly tone: Tone;
 }
 
-const ACROSS = 60;
+const ACROSS = 56;
 const LEAST_SHARE = 0.003;
 const TAP_MM = 0.05;
 const CORNER_MM = 0.6;
@@ -36,6 +36,11 @@ const CORNER_MM = 0.6;
 const EDGE_SHARE = 0.09;
 const DIM = 0.42;
 const DEEP = 0.13;
+
+/** A pixel, as a share of the radius. */
+const UNSEEN = 0.0066;
+/** In a still of half the size twice as much goes unseen. */
+const SMALL = 2;
 
 const TAPS: readonly Place[] = [[1, -1, -1], [-1, -1, 1], [-1, 1, -1], [1, 1, 1]];
 
@@ -78,22 +83,23 @@ const behindEdge = (glances: readonly Glance[]): ReadonlySet<Glance> => {
   return new Set(glances.filter(isBehind));
 };
 
-const shade = (outlines: readonly (readonly (readonly [number, number])[])[], mirror: number, name: string): string =>
-  outlines.length === 0 ? "" : element("path", { class: name, d: outlines.map((line) => pathThrough(line.map(placed(mirror)), true)).join("") });
+const shade = (outlines: readonly (readonly Corner[])[], mirror: number, name: string): string =>
+  outlines.length === 0 ? "" : element("path", { class: name, d: outlinePath(outlines, mirror) });
 
 /** The still of a model. */
 export const scopeStill = (model: ScopeModel): string => stillFrom(glancesOf(model), model.setting.side === "left");
 
 /** The still alone: a disc of 300 px in its own square of 360. */
-export const stillFrom = (glances: readonly Glance[], isMirrored: boolean): string => {
+export const stillFrom = (glances: readonly Glance[], isMirrored: boolean, isSmall = false): string => {
+  const thin = (line: readonly Corner[]): readonly Corner[] => thinned(line, isSmall ? UNSEEN * SMALL : UNSEEN);
   const mirror = isMirrored ? -1 : 1;
   const edges = behindEdge(glances);
   const marked = glances.map((one) => ({ u: one.u, v: one.v, label: edges.has(one) ? "deep" as const : one.tone }));
   const dim = marked.map((one) => ({ ...one, label: one.label === "lit" ? "lit" as const : "dim" as const }));
   return [
-    ...outlinedIn(glances, ACROSS, LEAST_SHARE).map(({ label, outlines }) => drawnRegion({ label: LOOKS_LIKE[label], outlines }, mirror)),
-    shade(outlinesOf(dim, ACROSS)("dim"), mirror, "s-dim"),
-    shade(outlinesOf(marked, ACROSS)("deep"), mirror, "s-deep"),
+    ...outlinedIn(glances, ACROSS, LEAST_SHARE).map(({ label, outlines }) => drawnRegion({ label: LOOKS_LIKE[label], outlines: outlines.map(thin) }, mirror)),
+    isSmall ? "" : shade(outlinesOf(dim, ACROSS)("dim").map(thin), mirror, "s-dim"),
+    shade(outlinesOf(marked, ACROSS)("deep").map(thin), mirror, "s-deep"),
     element("path", { class: "surround", "fill-rule": "evenodd", d: surround() }),
     element("circle", { class: "t-out", cx: DISC.xPx, cy: DISC.yPx, r: DISC.radiusPx }),
   ].join("");

@@ -11,8 +11,8 @@ import { aboutOf, type DrawPicture, drawn, inWords, MIDDLE, words } from "./pict
 interface Looked {
   readonly model: ScopeModel;
   readonly glances: readonly Glance[];
-  /** The still of a right knee and of a left one, drawn when it is first shown. */
-  readonly stills: { right?: string; left?: string };
+  /** Stills by side and size, drawn when they are first shown. */
+  readonly stills: Map<string, string>;
 }
 
 /** Views that were cast: a question shows the same few again and again, and casting is what takes time. */
@@ -25,7 +25,7 @@ const lookAt = (setting: ScopeSetting): Looked => {
   const known = KEPT.get(key);
   if (known !== undefined) return known;
   const model = scopeModelOf(setting);
-  const looked: Looked = { model, glances: glancesOf(model), stills: {} };
+  const looked: Looked = { model, glances: glancesOf(model), stills: new Map() };
   if (KEPT.size >= MOST_KEPT) KEPT.clear();
   KEPT.set(key, looked);
   return looked;
@@ -37,11 +37,11 @@ const SQUARE = "14 6 332 332";
 const TURN_DEG: Readonly<Record<number, number>> = { 12: 0, 3: 90, 6: 180, 9: 270 };
 
 const disc = ({ glances, stills }: Looked, { isMirrored, upHour }: Turned, place: { readonly x: number; readonly y: number; readonly sizePx: number }): string => {
-  const side = isMirrored ? "left" : "right";
-  const still = stills[side] ?? stillFrom(glances, isMirrored);
-  stills[side] = still;
   const turnDeg = TURN_DEG[upHour] ?? 0;
   const { x, y, sizePx } = place;
+  const size = `${isMirrored ? "left" : "right"} ${sizePx}`;
+  const still = stills.get(size) ?? stillFrom(glances, isMirrored, sizePx < SQUARE_PX);
+  stills.set(size, still);
   return element("svg", { x, y, width: sizePx, height: sizePx, viewBox: SQUARE }, turnDeg === 0 ? still : element("g", { transform: `rotate(${turnDeg} 180 172)` }, still));
 };
 

@@ -1,3 +1,5 @@
+import { MODULE_FIGURES } from "../../figures/module-figures.ts";
+
 /** What an attribute holds: `text` is written `a="x"`, `number` `a={3}`, `flag` `a` or `a={true}`, `list` `a={["x"]}`. */
 export type AttributeType = "text" | "number" | "flag" | "list";
 
@@ -42,7 +44,7 @@ export const TAGS: Readonly<Record<string, TagSpec>> = {
     },
   },
   Caution: { attributes: { id: { type: "text", required: true, sample: '"C4"' } } },
-  Figure: { attributes: { of: { type: "text", required: true, oneOf: ["bundle-line"], sample: '"bundle-line"' } }, open: true },
+  Figure: { attributes: { of: { type: "text", required: true, oneOf: ["bundle-line", ...MODULE_FIGURES], sample: '"bundle-line"' } }, open: true },
   Term: { attributes: { of: { type: "text", required: true, sample: '"junction"' } }, holdsText: true },
   Pause: { attributes: {}, holdsText: true },
 };

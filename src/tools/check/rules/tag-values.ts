@@ -7,6 +7,8 @@ import type { FileRule } from "../rule.ts";
 
 const rule = "attribute";
 const MOST_QUESTIONS = 12;
+/** A scope that looks farther back than sideways is none of the trade. */
+const MOST_VIEW_DEG = 90;
 const MOST_SEED = 4_294_967_295;
 
 /** What a value must be, and a right one near the written one; null where nothing is wrong. */
@@ -33,7 +35,7 @@ const sex: ValueRule = (value) => (value === "boys" || value === "girls" ? null 
 const VALUES: Readonly<Record<string, Readonly<Record<string, ValueRule>>>> = {
   Ours: { value: decimal },
   Ask: { n: wholeFrom(1, MOST_QUESTIONS), seed: wholeFrom(0, MOST_SEED) },
-  Figure: { entry: above0, margin: above0, need: above0, depth: above0, sex },
+  Figure: { entry: above0, margin: above0, need: above0, depth: above0, sex, view: wholeFrom(0, MOST_VIEW_DEG), field: above0, distance: above0, scope: above0, bore: above0 },
 };
 
 const isRead = ({ form, value }: Attribute): boolean => form === "text" || (form === "expression" && /^-?\d+(\.\d+)?$/.test(value));
