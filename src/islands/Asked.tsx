@@ -4,10 +4,12 @@ import type { Item, Option, ShownAsk } from "../engine/question/item.ts";
 import type { Response } from "../engine/question/response.ts";
 import type { AskVerdict } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
+import { isInMap } from "../figures/places-in-picture.ts";
 import { AskedJudge, AskedName, AskedTray } from "./AskedChoices.tsx";
 import { AskedChain } from "./AskedChain.tsx";
 import { AskedCount, AskedRange } from "./AskedNumbers.tsx";
 import { AskedOrder } from "./AskedOrder.tsx";
+import { AskedInPicture } from "./AskedPlaces.tsx";
 import { AskedSum } from "./AskedSum.tsx";
 import type { AskedPart } from "./asked-part.ts";
 import { Glyph } from "./Glyph.tsx";
@@ -63,8 +65,6 @@ const FetchedMap = (props: AskedPart<Item>) => {
   return Fetched ? <Fetched {...props} /> : null;
 };
 
-const isInMap = (item: Item): boolean => item.kind === "line" || item.kind === "mark";
-
 /** The part of the card that takes the answer, by kind. */
 const Part = (props: AskedPart<Item>) => {
   const { item, ...rest } = props;
@@ -74,6 +74,7 @@ const Part = (props: AskedPart<Item>) => {
   if (item.kind === "name") return <AskedName {...rest} item={item} />;
   if (item.kind === "tray") return <AskedTray {...rest} item={item} />;
   if (item.kind === "count") return <AskedCount {...rest} item={item} />;
+  if (item.kind === "mark") return <AskedInPicture {...rest} item={item} />;
   if (item.kind === "chain") return <AskedChain {...rest} item={item} />;
   return item.kind === "range" ? <AskedRange {...rest} item={item} /> : null;
 };

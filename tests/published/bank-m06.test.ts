@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { draw, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
-import { marksOfItem } from "../../src/figures/axial-marks.ts";
+import { frontOfKnee } from "../../src/figures/pictures/front.ts";
 
 /** Families of module M06 that need no drawing beside a second way to their answer: coordinates instead of the law of cosines, lines counted one by one. */
 
@@ -72,7 +72,7 @@ describe("portals and reach", () => {
       let aside = of("besideMm");
       for (let tenth = 0; tenth < 5 * of("tendonMm"); tenth += 1) aside = (10 * aside + 1) / 10;
       const sought = `${Number(aside.toFixed(1))} mm to the ${page} of the middle of the tendon, ${of("aboveMm")} mm above the joint line`;
-      const [number] = new RegExp(`\\d+(?=: ${sought.replaceAll(".", "\\.")})`).exec(marksOfItem(item)?.text ?? "") ?? [];
+      const [number] = new RegExp(`\\d+(?=: ${sought.replaceAll(".", "\\.")})`).exec(frontOfKnee(item)?.text ?? "") ?? [];
       const region = item.kind === "mark" ? item.regions.find(({ id }) => id === number) : undefined;
       return { kind: "mark", points: { portal: { xMm: region?.xMm ?? "", yMm: region?.yMm ?? "" } } };
     })).toEqual([]);

@@ -1,0 +1,75 @@
+import { type PointerEvent, type ReactNode, useId, useState } from "react";
+import type { Point } from "../engine/geometry/vec2.ts";
+import type { MarkItem } from "../engine/question/item.ts";
+import { placeUnder } from "../figures/places-in-picture.ts";
+import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
+
+/** Where the places stand, and what lies under a point of it, given as shares of its width. */
+export interface Stage {
+  readonly name: "stage" | "stage tall";
+  readonly drawing: ReactNode;
+  readonly pointUnder: (name: "wide" | "narrow", xShare: number, yShare: number) => Point | null;
+}
+
+/** The numbered place nearest to a point of the picture. */
+const nearest = (item: MarkItem, { pointUnder }: Stage, event: PointerEvent<HTMLElement>): string | null => {
+  const svg = [...event.currentTarget.querySelectorAll("svg")].find((one) => one.getBoundingClientRect().width > 0);
+  if (!svg) return null;
+  const box = svg.getBoundingClientRect();
+  const [xShare, yShare] = [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.width];
+  const point = pointUnder(svg.classList.contains("narrow") ? "narrow" : "wide", xShare, yShare);
+  if (!point) return null;
+  const far = ({ xMm, yMm }: { readonly xMm: string; readonly yMm: string }): number => Math.hypot(Number(xMm) - point.xMm, Number(yMm) - point.yMm);
+  return [...item.regions].sort((first, second) => far(first) - far(second))[0]?.id ?? null;
+};
+
+interface AskedPlacesProps extends AskedPart<MarkItem> {
+  /** The stage for the regions that were chosen so far. */
+  readonly stageFor: (chosen: readonly string[]) => Stage;
+}
+
+/** Places to be pointed at on a stage, or chosen by their numbers. */
+export const AskedPlaces = ({ item, words, stageFor, onAnswer, ...rest }: AskedPlacesProps) => {
+  const id = useId();
+  const [picks, setPicks] = useState<Readonly<Record<string, string>>>({});
+  const [active, setActive] = useState(item.targets[0]?.id ?? "");
+  const stage = stageFor(Object.values(picks));
+  const pick = (target: string, region: string): void => {
+    const next = { ...picks, [target]: region };
+    setPicks(next);
+    setActive(item.targets.find((one) => next[one.id] === undefined)?.id ?? target);
+  };
+  const onPointerDown = (event: PointerEvent<HTMLElement>): void => {
+    const region = nearest(item, stage, event);
+    if (region !== null) pick(active, region);
+  };
+  const check = (): void => {
+    const points = item.targets.flatMap((target) => {
+      const region = item.regions.find((one) => one.id === picks[target.id]);
+      return region ? [[target.id, { xMm: region.xMm, yMm: region.yMm }] as const] : [];
+    });
+    onAnswer({ kind: "mark", points: Object.fromEntries(points) });
+  };
+  return (
+    <div className="instrument">
+      <div className={stage.name} onPointerDown={onPointerDown}>{stage.drawing}</div>
+      <div>
+        {item.targets.map((target) => (
+          <fieldset className="choices" key={target.id} aria-describedby={describedBy(rest)} aria-invalid={isInvalid(rest.problems, target.id)} data-active={target.id === active || undefined}>
+            <legend>{target.text}</legend>
+            <div className="numbers">
+              {item.regions.map((region) => (
+                <label key={region.id}><input type="radio" name={`${id}-${target.id}`} value={region.id} checked={picks[target.id] === region.id} onChange={() => pick(target.id, region.id)} onFocus={() => setActive(target.id)} /><span>{region.id}</span></label>
+              ))}
+            </div>
+          </fieldset>
+        ))}
+        <div className="btns needs-script"><button type="button" className="main" onClick={check}>{words.card.check}</button></div>
+      </div>
+    </div>
+  );
+};
+
+/** Places that stand in the question's own picture. */
+export const AskedInPicture = (props: AskedPart<MarkItem>) =>
+  <AskedPlaces {...props} stageFor={() => ({ name: "stage tall", drawing: props.picture, pointUnder: (_, xShare, yShare) => placeUnder(props.item, xShare, yShare) })} />;
