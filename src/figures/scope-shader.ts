@@ -66,7 +66,7 @@ vec3 wet=normalize(n+.13*rise(p*.85).xyz*smoothstep(60.,10.,e.far));
 float film=max(dot(wet,hv),0.);
 if(film>.98)c+=pow(film,280.)*2.7*smoothstep(.34,.6,cloud(p*2.1+31.))*m.y*open;
 c+=pow(film,26.)*.15*m.y*open;
-c+=a*a*vec3(.15,.075,.05)*(.25+.75*open)*(.6+.4*n.z);
+c+=a*a*vec3(.19,.145,.115)*(.25+.75*open)*(.7+.3*n.z);
 c+=a*vec3(1.,.82,.74)*pow(1.-nv,2.5)*.17*(.3+.7*open);
 c*=light/(far*far+110.);
 return mix(vec3(.05,.03,.025)*light/900.,c,exp(-e.far*.006));}
