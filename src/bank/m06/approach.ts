@@ -78,6 +78,7 @@ const workedLine = (say: Say, name: Portal): string => {
   const bearing = tenth(bearingDeg(say, name));
   return `Line from the ${PORTALS[name]}: ${bearing} outward of straight back, since the tangent is ${say.bare(`${name}AsideMm`)} ÷ ${say.bare("frontMm")}. To the normal: ${bearing} ${say.about("lean") === "outward" ? "−" : "+"} ${say.of("normalDeg")}, without a sign ${tenth(lines(say)[name].angleDeg)}`;
 };
+const RULE = "Margin comes before angle: the line with the larger margin is taken, and of two equal ones the straighter.";
 const areEqual = (say: Say): boolean => compareOnGrid(say.value("alMarginMm"), say.value("amMarginMm")) === 0;
 const margins = (say: Say): string => `${say.of("alMarginMm")} from the anterolateral portal, ${say.of("amMarginMm")} from the anteromedial`;
 
@@ -124,11 +125,11 @@ export const approach: SumFamily = {
     en: {
       title: "How squarely, and which line",
       stems: [
-        (say) => [`A tear at the back of the ${say.about("meniscus")} meniscus, in a model of a ${say.about("side")} knee. Both front portals lie nearer to the middle than the tear, so both lines run back and outward. The tear’s normal, the line that stands square to it, leans ${say.about("lean")} from straight back.`],
-        (say) => [`Two lines reach the same tear of the ${say.about("meniscus")} meniscus in a ${say.about("side")} model knee; both run back and outward from their portals. The normal of the tear leans ${say.about("lean")} from straight back. What lies behind each line was measured too.`],
-        (say) => [`“Which hole do I use?” The tear is at the back of the ${say.about("meniscus")} meniscus of a ${say.about("side")} model knee, and its normal leans ${say.about("lean")} from straight back. Seen from the tear, both portals lie in front and towards the middle.`],
+        (say) => [`A tear at the back of the ${say.about("meniscus")} meniscus, in a model of a ${say.about("side")} knee. Both front portals lie nearer to the middle than the tear, so both lines run back and outward. The tear’s normal, the line that stands square to it, leans ${say.about("lean")} from straight back.`, RULE],
+        (say) => [`Two lines reach the same tear of the ${say.about("meniscus")} meniscus in a ${say.about("side")} model knee; both run back and outward from their portals. The normal of the tear leans ${say.about("lean")} from straight back. What lies behind each line was measured too.`, RULE],
+        (say) => [`“Which hole do I use?” The tear is at the back of the ${say.about("meniscus")} meniscus of a ${say.about("side")} model knee, and its normal leans ${say.about("lean")} from straight back. Seen from the tear, both portals lie in front and towards the middle.`, RULE],
       ],
-      question: "At what angle to the tear’s normal does each line come, and what is it for the line that you take? Margin comes before angle: the larger margin is taken, and of two equal ones the straighter line. To the nearest tenth of a degree.",
+      question: "At what angle to the tear’s normal does each line come, and what is it for the line that you take? To the nearest tenth of a degree.",
       givens: {
         frontMm: "Both portals, in front of the tear",
         alAsideMm: "Anterolateral portal, towards the middle as seen from the tear",
