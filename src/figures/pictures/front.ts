@@ -47,9 +47,11 @@ const steps = (from: number, to: number): readonly number[] => Array.from({ leng
 /** Squares whose lines run through the joint line and the middle of the tendon. */
 const squares = (middleMm: number): string => {
   const { halfWidth, top, bottom } = GRID_MM;
-  const line = (from: Pair, to: Pair, name: string): string => element("path", { class: name, d: pathThrough([toPx(from), toPx(to)]) });
-  const upright = steps(-halfWidth, halfWidth).map((x) => line([middleMm + x, bottom], [middleMm + x, top], "drop"));
-  return [...upright, ...steps(bottom, top).map((y) => line([middleMm - halfWidth, y], [middleMm + halfWidth, y], y === 0 ? "dimstrong" : "drop"))].join("");
+  const across = (y: number): readonly Pair[] => [[middleMm - halfWidth, y], [middleMm + halfWidth, y]];
+  const upright = (x: number): readonly Pair[] => [[middleMm + x, bottom], [middleMm + x, top]];
+  const lines = [...steps(-halfWidth, halfWidth).map(upright), ...steps(bottom, top).map(across)];
+  const path = (line: readonly Pair[]): string => pathThrough(line.map(toPx));
+  return element("path", { class: "t-thin", "stroke-dasharray": "2 3", d: lines.map(path).join("") }) + element("path", { class: "dimstrong", d: path(across(0)) });
 };
 
 interface Numbered {
