@@ -40,6 +40,7 @@ const isOnLine = (item: Item): boolean => LINE_KEYS.every((key) => item.givens.s
 const afterwards = async (item: Item): Promise<DrawPicture | null> => {
   if (item.kind === "line") return (await import("./pictures/knee.ts")).needlePicture;
   if (item.kind === "mark") return (await import("./pictures/knee.ts")).marksPicture;
+  if (item.family === "in-view") return (await import("./pictures/cone.ts")).coneWithTarget;
   if (item.family === "zone-angle") return (await import("./pictures/zone.ts")).zonePicture;
   return isOnLine(item) ? (await import("./pictures/line.ts")).linePicture : null;
 };

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { answerTo, draw } from "../../src/bank/index.ts";
 import { annularFlow } from "../../src/engine/index.ts";
 import { cautionText } from "../../src/facts/cautions.ts";
 import { MODULE_FIGURES, moduleFigure } from "../../src/figures/module-figures.ts";
+import { pictureOfItem } from "../../src/figures/picture-of-item.ts";
 import { annulusGap } from "../../src/figures/physical/annulus-gap.ts";
 import { fieldCone } from "../../src/figures/physical/field-cone.ts";
 import { papersCompared } from "../../src/figures/physical/spreads.ts";
@@ -42,6 +44,20 @@ describe("the cone of a scope", () => {
       const [, , width = 0, height = 0] = /viewBox="([^"]+)"/.exec(fieldCone({ viewDeg, fieldInAirDeg, ...AIR }).markup)?.[1]?.split(" ").map(Number) ?? [];
       const places = [...fieldCone({ viewDeg, fieldInAirDeg, ...AIR }).markup.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x = "", y = ""]) => [Number(x), Number(y)] as const);
       expect(places.filter(([x, y]) => x < 0 || x > width || y < 0 || y > height - 46)).toEqual([]);
+    }
+  });
+});
+
+describe("the cone with its target", () => {
+  it("comes after the answer, and says the answer that is right", async () => {
+    const says: Readonly<Record<string, string>> = { still: "inside the cone as the scope stands", rotating: "once the scope is turned", tilting: "outside the cone" };
+    for (let seed = 0; seed < 200; seed += 1) {
+      const item = draw("in-view", seed);
+      const response = answerTo(item);
+      expect(await pictureOfItem(item)).toBeNull();
+      const picture = await pictureOfItem(item, { values: {}, response });
+      expect(picture?.text).toContain(response.kind === "name" ? says[response.picks["way"] ?? ""] : "");
+      expect(picture?.markup).not.toMatch(/NaN|undefined/);
     }
   });
 });

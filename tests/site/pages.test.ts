@@ -13,9 +13,10 @@ const pictureFile = (family: string): string => {
   const { kind, givens } = draw(family, 1);
   if (kind === "line" || (kind === "mark" && !registry.has(family))) return "knee";
   if (family === "zone-angle") return "zone";
+  if (family === "in-view") return "cone";
   return registry.get(family) ?? (givens.some(({ key }) => key === "junctionToBundleMm") ? "line" : "");
 };
-const pictureFiles = new Set([...registry.values(), "knee", "zone", "line"]);
+const pictureFiles = new Set([...registry.values(), "knee", "zone", "line", "cone"]);
 const familyOf = (ask: string): string => /data-family="([^"]+)"/.exec(ask)?.[1] ?? "";
 const hasQuestions = (html: string): boolean => html.includes("astro-island");
 

@@ -16,9 +16,9 @@ const COMPARTMENT_FOR: Readonly<Record<string, string>> = { medial: "lateral", l
 const hour = (up: string): string => `Towards ${up} o’clock`;
 
 const LANDMARKS: Readonly<Record<string, string>> = {
-  medial: "No tendon crosses behind the band, and the broad cord beside it is the posterior cruciate: it lies towards the notch, on the lateral side of this view.",
-  lateral: "A round cord dips behind the band: the popliteus tendon, which only the lateral side has. From there to the notch is the way to the midline.",
-  notch: "Two flat cords cross. The one in front is the anterior cruciate; it climbs to the lateral condyle, and that names the side.",
+  medial: "No tendon crosses behind the band, and the broad cord beside it is the posterior cruciate, which lies towards the notch. With up on top that is to the left in a right knee.",
+  lateral: "A round cord dips behind the band: the popliteus tendon, which only the lateral side has. With up on top it is at the left in a right knee, and the notch is at the right.",
+  notch: "Two flat cords cross. The one in front is the anterior cruciate. It climbs to the lateral condyle: with up on top to the left in a right knee.",
 };
 const landmark = (say: Say): string => LANDMARKS[truth({ about: { station: say.about("station") } }).compartment] ?? "";
 const told = (say: Say): string => `${COMPARTMENTS[PLACES[say.about("station")] ?? ""] ?? ""}, ${say.about("side")} knee, up ${hour(say.about("up")).toLowerCase()}.`;

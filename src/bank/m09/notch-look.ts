@@ -82,7 +82,7 @@ export const notchLook: TrayFamily = {
       nothing: "All were taken",
       slips: {
         "front-view-enough": { name: "front view taken as enough", because: () => [`The posterior horn from the front is one look, and what lies behind it is another. ${PRINTED}`] },
-        "neighbour-enough": { name: "neighbour taken as enough", because: (say) => [`A picture of the posterior horn does not show ${LOOKS[besidesOf(say)[0] ?? ""] ?? "what lies beside it"}. Each is a look of its own.`] },
+        "neighbour-enough": { name: "neighbour taken as enough", because: (say) => [`A picture of the posterior horn is not this one: ${LOOKS[besidesOf(say)[0] ?? ""] ?? "what lies beside it"}. Each is a look of its own.`] },
         "second-look-flagged": { name: "a look taken twice was flagged", because: () => ["That one was taken, and even twice. Twice is no fault."] },
         "ramp-flagged-though-seen": { name: "flagged although taken", because: () => ["Behind the medial horn was looked at, through the notch. It stands in the strip."] },
       },
