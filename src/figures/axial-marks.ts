@@ -8,7 +8,6 @@ import { cautionLines } from "./caution-lines.ts";
 import { axialBase, axialStructures } from "./axial-tissue.ts";
 import { element, label, px } from "./markup.ts";
 import { isInMap } from "./places-in-picture.ts";
-import { rimMarks, rimPointAt } from "./rim-marks.ts";
 
 const SECTORS = ["in front", "in front on the right", "on the right", "behind on the right", "behind", "behind on the left", "on the left", "in front on the left"] as const;
 const SECTOR_RAD = Math.PI / 4;
@@ -36,9 +35,8 @@ export interface MarksFigure {
 }
 
 /** The figure with numbered places of a question that asks for marks, the axial plane for most; null for one whose places stand in a picture of their own, and for any other question. */
-export const marksOfItem = (item: Item, chosen: readonly string[] = []): MarksFigure | null => {
+export const marksOfItem = (item: Item): MarksFigure | null => {
   if (item.kind !== "mark" || !isInMap(item)) return null;
-  if (item.family === "spread") return { ...rimMarks(item, chosen), pointUnder: (_, xShare, yShare) => rimPointAt(xShare, yShare) };
   const band = KNEE_BANDS.find((one) => one === item.about["band"]) ?? "8-10";
   const knee = kneeFrom(kneeSizes({ band, side: item.about["side"] === "left" ? "left" : "right", capsuleMm: ADULT_CAPSULE_MM / 2 }));
   const drawing = (name: "wide" | "narrow"): string => {

@@ -19,6 +19,7 @@ const BY_FAMILY: Readonly<Record<string, Load>> = {
   pattern: async () => (await import("./pictures/still.ts")).tearInView,
   hiatus: async () => (await import("./pictures/still.ts")).hiatusTwice,
   portal: async () => (await import("./pictures/front.ts")).frontOfKnee,
+  spread: async () => (await import("./pictures/rim.ts")).backOfMeniscus,
   "same-place": async () => (await import("./pictures/two-views.ts")).placeTwice,
   slices: async () => (await import("./pictures/slices.ts")).sliceRow,
   "minutes-left": async () => (await import("./pictures/clock.ts")).cuffClock,

@@ -1,8 +1,10 @@
-import { type PointerEvent, type ReactNode, useId, useState } from "react";
+import { type PointerEvent, type ReactNode, useId, useMemo, useState } from "react";
 import type { Point } from "../engine/geometry/vec2.ts";
 import type { MarkItem } from "../engine/question/item.ts";
-import { placeUnder } from "../figures/places-in-picture.ts";
+import { placeUnder, ringsChosen } from "../figures/places-in-picture.ts";
+import type { Own } from "../figures/pictures/picture.ts";
 import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
+import { ItemPicture, usePicture } from "./ItemPicture.tsx";
 
 /** Where the places stand, and what lies under a point of it, given as shares of its width. */
 export interface Stage {
@@ -70,6 +72,27 @@ export const AskedPlaces = ({ item, words, stageFor, onAnswer, ...rest }: AskedP
   );
 };
 
+/** An answer so far, for the part of a picture that shows it. */
+const ownSoFar = (item: MarkItem, ids: readonly string[]): Own => {
+  const points = ids.flatMap((id) => item.regions.filter((region) => region.id === id)).map(({ xMm, yMm }, at) => [String(at), { xMm, yMm }] as const);
+  return { values: {}, response: { kind: "mark", points: Object.fromEntries(points) } };
+};
+
+interface RingedProps extends Pick<AskedPart<MarkItem>, "item" | "words" | "picture"> {
+  /** Ids of the chosen regions, with spaces between them. */
+  readonly chosen: string;
+}
+
+/** The question's picture with what was chosen so far ringed; as it was built until that has been drawn. */
+const Ringed = ({ item, words, picture, chosen }: RingedProps) => {
+  const own = useMemo(() => ownSoFar(item, chosen.split(" ")), [item, chosen]);
+  const drawn = usePicture(item, own);
+  return drawn ? <ItemPicture picture={drawn} words={words} /> : picture;
+};
+
+const drawingFor = ({ item, words, picture }: AskedPart<MarkItem>, chosen: readonly string[]): ReactNode =>
+  ringsChosen(item) && chosen.length > 0 ? <Ringed item={item} words={words} picture={picture} chosen={chosen.join(" ")} /> : picture;
+
 /** Places that stand in the question's own picture. */
 export const AskedInPicture = (props: AskedPart<MarkItem>) =>
-  <AskedPlaces {...props} stageFor={() => ({ name: "stage tall", drawing: props.picture, pointUnder: (_, xShare, yShare) => placeUnder(props.item, xShare, yShare) })} />;
+  <AskedPlaces {...props} stageFor={(chosen) => ({ name: "stage tall", drawing: drawingFor(props, chosen), pointUnder: (_, xShare, yShare) => placeUnder(props.item, xShare, yShare) })} />;

@@ -46,12 +46,9 @@ const SLIPS: Readonly<Record<Broken, Slip>> = {
   "one-place-twice": (_, best) => [best[0] ?? 0, best[0] ?? 0, ...best.slice(2)],
 };
 
-/** The share of the rules that hold: both ends, every gap, firm tissue. */
-const shareKept = (places: readonly number[], { tearMm, endMarginMm, greatestSpacingMm, softMm }: SpreadCase): number => {
-  const sorted = [...places].sort((first, second) => first - second);
-  const kept = [sorted[0] === endMarginMm, sorted.at(-1) === tearMm - endMarginMm, !sorted.some((place) => softMm.includes(place)), ...gapsOf(sorted).map((gap) => gap > 0 && gap <= greatestSpacingMm)];
-  return kept.filter((one) => one).length / kept.length;
-};
+/** The share of stitches that may stay where they are: those in common with the right placement that is nearest. */
+const shareKept = (places: readonly number[], asked: SpreadCase): number =>
+  Math.max(...rightPlaces(asked).map((right) => right.filter((place) => places.includes(place)).length)) / asked.stitches;
 
 /** A stretch that needs all its stitches, and a soft place that still leaves a way. */
 const drawPlan = (chance: Chance): SpreadCase => {

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { answerTo, draw } from "../../src/bank/index.ts";
 import type { MarkItem } from "../../src/engine/question/item.ts";
-import { cautionText } from "../../src/facts/cautions.ts";
-import { marksOfItem } from "../../src/figures/axial-marks.ts";
-import { pictureOfItem } from "../../src/figures/picture-of-item.ts";
+import { backOfMeniscus } from "../../src/figures/pictures/rim.ts";
+import { placeUnder } from "../../src/figures/places-in-picture.ts";
 
 /** The back of a meniscus with places for stitches. What is expected follows from geometry alone. */
 
@@ -14,12 +13,11 @@ const WIDTH_PX = 356;
 
 it("places lie where a pointer over them finds them, each inside the drawing, two millimetres apart along the tear", () => {
   for (const item of items) {
-    const figure = marksOfItem(item);
-    const places = circles(figure?.markup ?? "", "place");
+    const places = circles(backOfMeniscus(item)?.markup ?? "", "place");
     expect(places).toHaveLength(item.regions.length);
     places.forEach(([x, y], at) => {
       const region = item.regions[at];
-      const under = figure?.pointUnder("wide", x / WIDTH_PX, y / WIDTH_PX);
+      const under = placeUnder(item, x / WIDTH_PX, y / WIDTH_PX);
       expect(Math.hypot((under?.xMm ?? 99) - Number(region?.xMm), (under?.yMm ?? 99) - Number(region?.yMm))).toBeLessThan(0.02);
       expect(x > 11 && x < WIDTH_PX - 11 && y > 11).toBe(true);
     });
@@ -31,16 +29,13 @@ it("places lie where a pointer over them finds them, each inside the drawing, tw
   }
 });
 
-it("the body lies on the outer side of the knee's own side, and the picture rings only what was chosen", async () => {
+it("the body lies on the outer side of the knee's own side, and the picture rings only what was chosen", () => {
   for (const item of items.slice(0, 60)) {
-    const before = marksOfItem(item);
     const isRimRight = (item.about["meniscus"] === "lateral") === (item.about["side"] === "right");
     expect(Number(item.regions[0]?.xMm) > 0).toBe(isRimRight);
-    expect(circles(before?.markup ?? "", "ownring")).toHaveLength(0);
-    const after = await pictureOfItem(item, { values: {}, response: answerTo(item) });
+    expect(circles(backOfMeniscus(item)?.markup ?? "", "ownring")).toHaveLength(0);
+    const after = backOfMeniscus(item, { values: {}, response: answerTo(item) });
     expect(circles(after?.markup ?? "", "ownring")).toHaveLength(item.targets.length);
-    expect(after?.text).toContain("Chosen: ");
-    expect(after?.text.endsWith(cautionText("C8"))).toBe(true);
-    expect(after?.markup).not.toMatch(/NaN|undefined|Infinity|\d\.\d{3,}/);
+    expect(after?.text).toContain("You chose ");
   }
 });
