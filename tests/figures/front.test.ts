@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { draw } from "../../src/bank/index.ts";
+import { answerTo, draw } from "../../src/bank/index.ts";
 import { cautionText } from "../../src/facts/cautions.ts";
 import { frontOfKnee } from "../../src/figures/pictures/front.ts";
 import { placeUnder } from "../../src/figures/places-in-picture.ts";
@@ -43,5 +43,17 @@ describe("the front of the knee", () => {
       expect(text.endsWith(cautionText("C8"))).toBe(true);
       expect(markup).not.toMatch(/NaN|undefined|\d\.\d{3,}/);
     }
+  });
+
+  it("tells nothing by its numbers: each is right now and then, and none in more than a quarter of the draws", () => {
+    const right = Array.from({ length: DRAWS }, (_, seed) => {
+      const item = draw("portal", seed);
+      const answer = answerTo(item);
+      const point = answer.kind === "mark" ? answer.points["portal"] : undefined;
+      return item.kind === "mark" ? item.regions.find(({ xMm, yMm }) => xMm === point?.xMm && yMm === point.yMm)?.id : undefined;
+    });
+    const often = ["1", "2", "3", "4", "5", "6", "7", "8"].map((id) => right.filter((one) => one === id).length);
+    expect(Math.min(...often)).toBeGreaterThan(0);
+    expect(Math.max(...often)).toBeLessThan(DRAWS / 4);
   });
 });

@@ -39,7 +39,7 @@ interface Placed {
   readonly yMm: number;
 }
 
-/** Places of a draw that stand clear of each other, from the top of the page downwards and from its left. */
+/** Places of a draw that stand clear of each other. */
 const placedIn = (draw: Pick<Draw, "givens" | "about">): readonly Placed[] => {
   const kept: Placed[] = [];
   for (const name of NAMES) {
@@ -48,14 +48,24 @@ const placedIn = (draw: Pick<Draw, "givens" | "about">): readonly Placed[] => {
     const twins = ([[name, 1], [`other-${name}`, -1]] as const).map(([id, way]): Placed => ({ id, xMm: tendonAtMm(draw.about) + way * portalPage(draw) * asideMm, yMm }));
     if (twins.every((twin) => kept.every((one) => Math.hypot(one.xMm - twin.xMm, one.yMm - twin.yMm) >= APART_MM))) kept.push(...twins);
   }
-  return kept.sort((one, other) => other.yMm - one.yMm || one.xMm - other.xMm);
+  return kept;
 };
 
+/** The places with their numbers, which follow no order that could be learnt. */
+const numberedIn = (draw: Pick<Draw, "givens" | "about">): readonly (Placed & { readonly number: number })[] => {
+  const placed = placedIn(draw);
+  const order = (draw.about["order"] ?? "").split(" ").map(Number).filter((index) => index < placed.length);
+  return placed.map((place, index) => ({ ...place, number: order.indexOf(index) + 1 })).sort((one, other) => one.number - other.number);
+};
+
+/** As many places as a draw may have. */
+export const PLACES_AT_MOST = 2 * NAMES.length;
+
 /** The numbered places of a draw. */
-export const regionsOf = (draw: Draw): readonly RegionSpec[] => placedIn(draw).map(({ xMm, yMm }, index) => ({ id: String(index + 1), xMm, yMm, radiusMm: RADIUS_MM }));
+export const regionsOf = (draw: Draw): readonly RegionSpec[] => numberedIn(draw).map(({ number, xMm, yMm }) => ({ id: String(number), xMm, yMm, radiusMm: RADIUS_MM }));
 
 /** The number of a place; null where it would cover another one. */
 export const numberOf = (draw: Pick<Draw, "givens" | "about">, place: PlaceId): string | null => {
-  const index = placedIn(draw).findIndex(({ id }) => id === place);
-  return index < 0 ? null : String(index + 1);
+  const found = numberedIn(draw).find(({ id }) => id === place);
+  return found ? String(found.number) : null;
 };

@@ -3,7 +3,7 @@ import type { Draw, Language } from "../../engine/question/family-head.ts";
 import type { MarkFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { CHILDREN, HOSPITALS, SIDES } from "../m01/common.ts";
-import { numberOf, type PlaceId, regionsOf, tendonAtMm } from "./portal-places.ts";
+import { numberOf, type PlaceId, PLACES_AT_MOST, regionsOf, tendonAtMm } from "./portal-places.ts";
 
 const TENDON = { key: "tendonMm", unit: "mm", least: 18, greatest: 26, step: 1 } as const;
 const BESIDE = { key: "besideMm", unit: "mm", least: 4, greatest: 8, step: 1 } as const;
@@ -18,7 +18,7 @@ const SLIP_PLACES: Readonly<Record<string, PlaceId>> = {
   "numbers-swapped": "swapped",
 };
 
-const shown = (say: Say): Draw => ({ givens: { tendonMm: say.value("tendonMm"), besideMm: say.value("besideMm"), aboveMm: say.value("aboveMm") }, about: { side: say.about("side"), portal: say.about("portal") } });
+const shown = (say: Say): Draw => ({ givens: { tendonMm: say.value("tendonMm"), besideMm: say.value("besideMm"), aboveMm: say.value("aboveMm") }, about: { side: say.about("side"), portal: say.about("portal"), order: say.about("order") } });
 const right = (say: Say): string => numberOf(shown(say), "right") ?? "";
 const page = (say: Say): string => ((say.about("side") === "right") === (say.about("portal") === "anterolateral") ? "left" : "right");
 const half = (say: Say): string => String(say.value("tendonMm") / 2);
@@ -75,7 +75,7 @@ export const portal: MarkFamily = {
     const about = { side: chance.pick(SIDES), portal: chance.pick(["anterolateral", "anteromedial"]), child: chance.pick(CHILDREN), age: String(YOUNGEST + chance.below(9)), hospital: chance.pick(HOSPITALS) };
     return {
       givens: { tendonMm: chance.onGrid(TENDON), besideMm: chance.onGrid(BESIDE), aboveMm: chance.onGrid(ABOVE) },
-      about: { ...about, tendonAtMm: String(tendonAtMm(about)) },
+      about: { ...about, tendonAtMm: String(tendonAtMm(about)), order: chance.shuffled(Array.from({ length: PLACES_AT_MOST }, (_, index) => index)).join(" ") },
       origins: { besideMm: { from: "local" }, aboveMm: { from: "local" } },
     };
   },
