@@ -5,7 +5,7 @@ import { siteForTests } from "./open.ts";
 
 const open = siteForTests();
 /** One page of each kind; the checks of the built site read all of them. */
-const paths = ["/", "/modules/", "/modules/needle-path-and-depth/", "/needle/", "/practice/", "/practice/depth-to-stop/", "/practice/medial-side/", "/practice/pack-check/", "/numbers/", "/numbers/tear/", "/sources/", "/search/", "/stand/", "/sheet/", "/intended-use/", "/card/", "/card/where/", "/poster/nurse-core/", "/certificate/", "/viva/", "/list/", "/list/compose/", "/returns/", "/coverage/", "/paths/nurse-core/", "/evidence/", "/evidence/objectives/", "/evidence/standard/", "/evidence/time/", "/evidence/completion/"];
+const paths = ["/", "/modules/", "/modules/needle-path-and-depth/", "/needle/", "/practice/", "/practice/depth-to-stop/", "/practice/medial-side/", "/practice/pack-check/", "/practice/hiatus/", "/gallery/", "/gallery/questions/", "/numbers/", "/numbers/tear/", "/sources/", "/search/", "/stand/", "/sheet/", "/intended-use/", "/card/", "/card/where/", "/poster/nurse-core/", "/certificate/", "/viva/", "/list/", "/list/compose/", "/returns/", "/coverage/", "/paths/nurse-core/", "/evidence/", "/evidence/objectives/", "/evidence/standard/", "/evidence/time/", "/evidence/completion/"];
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
 const faults = async (page: Page): Promise<readonly string[]> => {
