@@ -35,7 +35,7 @@ const CORNER_MM = 0.6;
 /** A step of this share of the distance from one ray to the next is an edge, seen from its near side. */
 const EDGE_SHARE = 0.09;
 const DIM = 0.42;
-const DEEP = 0.13;
+const DEEP = 0.2;
 
 /** A pixel, as a share of the radius. */
 const UNSEEN = 0.0066;
@@ -48,17 +48,13 @@ const TAPS: readonly Place[] = [[1, -1, -1], [-1, -1, 1], [-1, 1, -1], [1, 1, 1]
 const slopeAt = (field: Field, place: Place): Place =>
   unit(TAPS.reduce<Place>((sum, tap) => along(sum, tap, field.nearest(along(place, tap, TAP_MM)).distanceMm), [0, 0, 0]));
 
-/** How light a place is: its slope towards the lens, and the room over it. */
-const lightAt = ({ field, camera }: ScopeModel, place: Place): number => {
+/** How light a place is: deep where there is hardly room over it, dim where it turns away from the lens. */
+const toneAt = ({ field, camera }: ScopeModel, place: Place): Tone => {
   const slope = slopeAt(field, place);
   const facing = Math.max(0, -dot3(slope, unit(minus(place, camera.tip))));
   const room = Math.min(1, Math.max(0, field.nearest(along(place, slope, CORNER_MM)).distanceMm / CORNER_MM));
-  return facing ** 0.6 * (0.1 + 0.9 * room);
-};
-
-const toneOf = (light: number): Tone => {
-  if (light < DEEP) return "deep";
-  return light < DIM ? "dim" : "lit";
+  if (room < DEEP) return "deep";
+  return facing ** 0.6 * (0.1 + 0.9 * room) < DIM ? "dim" : "lit";
 };
 
 const cells = (across: number): readonly (readonly [number, number])[] =>
@@ -68,7 +64,7 @@ const cells = (across: number): readonly (readonly [number, number])[] =>
 export const glancesOf = (model: ScopeModel, across = ACROSS): readonly Glance[] => {
   const { field, camera, fieldDeg } = model;
   const hits = cells(across).filter(([u, v]) => Math.hypot(u, v) <= 1).map(([u, v]) => ({ u, v, ...cast(field, camera.tip, rayAt(camera, fieldDeg, [u, v])) }));
-  return hits.map(({ u, v, id, place, distanceMm }) => ({ u, v, distanceMm, label: SOLIDS[id] ?? "dark", tone: id < 0 ? "deep" : toneOf(lightAt(model, place)) }));
+  return hits.map(({ u, v, id, place, distanceMm }) => ({ u, v, distanceMm, label: SOLIDS[id] ?? "dark", tone: id < 0 ? "deep" : toneAt(model, place) }));
 };
 
 /** Rays that lie behind an edge of the same tissue, so that a gap or a lip shows as a line. */
@@ -78,7 +74,11 @@ const behindEdge = (glances: readonly Glance[]): ReadonlySet<Glance> => {
   const step = 2 / ACROSS;
   const isBehind = (one: Glance): boolean => [[step, 0], [-step, 0], [0, step], [0, -step]].some(([du = 0, dv = 0]) => {
     const beside = byPlace.get(keyOf(one.u + du, one.v + dv));
-    return beside !== undefined && beside.label === one.label && one.distanceMm - beside.distanceMm > EDGE_SHARE * beside.distanceMm;
+    const beyond = byPlace.get(keyOf(one.u - du, one.v - dv));
+    if (beside?.label !== one.label || beyond?.label !== one.label) return false;
+    // A surface that turns away falls off more and more; behind an edge it goes on as before.
+    const stepMm = one.distanceMm - beside.distanceMm;
+    return stepMm > EDGE_SHARE * beside.distanceMm && beyond.distanceMm - one.distanceMm < stepMm;
   });
   return new Set(glances.filter(isBehind));
 };
