@@ -100,6 +100,19 @@ describe("places for stitches", () => {
     expect(failed).toEqual([]);
     expect(many).toBeGreaterThan(5);
   });
+
+  it("are right whichever stitch stands in which, and wrong beside the tear, with no error named", () => {
+    for (const item of items("spread").slice(0, 100)) {
+      const own = answerTo(item);
+      if (item.kind !== "mark" || own.kind !== "mark") throw new Error("not marks");
+      const ids = item.targets.map(({ id }) => id);
+      const turned = Object.fromEntries(ids.map((id, at) => [id, own.points[ids.at(-1 - at) ?? ""] ?? { xMm: "", yMm: "" }]));
+      expect(grade(item, { kind: "mark", points: turned })).toMatchObject({ verdict: "right", score: 1 });
+      const beside = grade(item, { kind: "mark", points: { ...own.points, "stitch-1": { xMm: "99", yMm: "99" } } });
+      expect([beside.verdict, beside.slip]).toEqual(["safe-side", undefined]);
+      expect(beside.score).toBeLessThan(1);
+    }
+  });
 });
 
 it("a stitch lies as the fibres say that its thread crosses, counted one by one on hoops a twentieth of a millimetre apart (textbook knowledge of the fibres, no source)", () => {
