@@ -31,7 +31,7 @@ const source = (path: string): string => readFileSync(join(project, "src", path)
 const patterns = (): string => source("components/Defs.astro").replace(/^---[\s\S]*?---\s*/, "");
 
 const pageOf = (family: FamilyEntry, entries: readonly SheetEntry[]): string =>
-  sheetPage(family, entries, { title: draw(family.id, 0).title, style: `${source("styles/figures.css")}\n${source("tools/contact-sheet/sheet.css")}`, patterns: patterns() });
+  sheetPage(family, entries, { title: draw(family.id, 0).title, style: ["styles/figures.css", "styles/scope.css", "tools/contact-sheet/sheet.css"].map(source).join("\n"), patterns: patterns() });
 
 /** Writes the page and says where it stands. */
 const written = (family: FamilyEntry, entries: readonly SheetEntry[], folder: string): string => {

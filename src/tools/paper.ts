@@ -32,7 +32,7 @@ const questionsOf = (sheet: Sheet): Promise<readonly PaperQuestion[]> =>
 
 const sheet = sheetNamed(process.argv.slice(2).join(" "));
 const folder = join(project, ".cache/paper");
-const style = ["styles/figures.css", "tools/contact-sheet/sheet.css", "tools/paper/paper.css"].map(source).join("\n");
+const style = ["styles/figures.css", "styles/scope.css", "tools/contact-sheet/sheet.css", "tools/paper/paper.css"].map(source).join("\n");
 const patterns = source("components/Defs.astro").replace(/^---[\s\S]*?---\s*/, "");
 mkdirSync(folder, { recursive: true });
 const path = join(folder, `${sheet.number}.html`);
