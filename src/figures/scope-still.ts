@@ -86,9 +86,6 @@ const behindEdge = (glances: readonly Glance[]): ReadonlySet<Glance> => {
 const shade = (outlines: readonly (readonly Corner[])[], mirror: number, name: string): string =>
   outlines.length === 0 ? "" : element("path", { class: name, d: outlinePath(outlines, mirror) });
 
-/** The still of a model. */
-export const scopeStill = (model: ScopeModel): string => stillFrom(glancesOf(model), model.setting.side === "left");
-
 /** The still alone: a disc of 300 px in its own square of 360. */
 export const stillFrom = (glances: readonly Glance[], isMirrored: boolean, isSmall = false): string => {
   const thin = (line: readonly Corner[]): readonly Corner[] => thinned(line, isSmall ? UNSEEN * SMALL : UNSEEN);

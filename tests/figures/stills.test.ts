@@ -4,7 +4,7 @@ import { TEAR_VIEWS, tearViewOf } from "../../src/engine/knee/scope/tear-views.t
 import { pictureOfItem } from "../../src/figures/picture-of-item.ts";
 import { seenByLook, shownHour } from "../../src/figures/scope-seen.ts";
 import { scopeModelOf, settingAt } from "../../src/figures/scope-setting.ts";
-import { glancesOf, scopeStill, type Tissue } from "../../src/figures/scope-still.ts";
+import { glancesOf, stillFrom, type Tissue } from "../../src/figures/scope-still.ts";
 
 /** Names that a picture of a question must not say; anatomy and terms of the trade, from memory. */
 const TELLING = /\b(medial|lateral|left|right|cruciate|popliteus|popliteal|notch|condyle|plateau|femur|tibia|radial|longitudinal|bucket|horizontal|flap|complex|root|hiatus|ramp|fascicle|hypermobile|torn|tear)\b/i;
@@ -52,8 +52,8 @@ describe("a tear in a picture", () => {
   });
 
   it("is mirrored in a left knee, path for path", () => {
-    const [right, left] = [scopeStill(scopeModelOf(settingAt("hiatus", { pattern: "flap", amount: 1 }))), scopeStill(scopeModelOf(settingAt("hiatus", { pattern: "flap", amount: 1, side: "left" })))];
-    const xs = (markup: string) => [...markup.matchAll(/[ML](-?[\d.]+) /g)].map(([, x = ""]) => Number(x));
+    const [right, left] = (["right", "left"] as const).map((side) => stillFrom(glancesOf(scopeModelOf(settingAt("hiatus", { pattern: "flap", amount: 1, side }))), side === "left"));
+    const xs = (markup = "") => [...markup.matchAll(/[ML](-?[\d.]+) /g)].map(([, x = ""]) => Number(x));
     const [first, second] = [xs(right), xs(left)];
     expect(first.length).toBeGreaterThan(150);
     expect(first.slice(0, -6).every((x, index) => Math.abs(x + (second[index] ?? 0) - 360) <= 1)).toBe(true);
