@@ -1,10 +1,10 @@
 import { arcPoint } from "../../engine/geometry/arc.ts";
 import type { Point } from "../../engine/geometry/vec2.ts";
 import { type Knee, kneeFrom } from "../../engine/knee/knee.ts";
-import { lateralSign } from "../../engine/knee/bearing.ts";
 import type { Side } from "../../engine/knee/sizes.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { RegionSpec } from "../../engine/question/family.ts";
+import type { Chance } from "../../engine/random/chance.ts";
 import { ADULT_CAPSULE_MM, type KneeBand, kneeSizes } from "../../facts/knee-model.ts";
 
 /** Places of the axial plane that may be pointed at, by what lies there. */
@@ -43,17 +43,23 @@ const PLACES: Readonly<Record<PlaceId, (knee: Knee) => { readonly at: Point; rea
 
 const behind = (knee: Knee, rimDeg: number, beyondMm: number): Point => arcPoint({ ...knee.medial.rim, radiusMm: knee.medial.rim.radiusMm + beyondMm }, rimDeg);
 
-/** Places in the order of their numbers: round the knee as the clock goes, so that a number says nothing of what lies there. */
-const numbered = (knee: Knee, places: readonly PlaceId[]): readonly (RegionSpec & { readonly place: PlaceId })[] =>
-  places
-    .map((place) => ({ place, ...PLACES[place](knee) }))
-    .sort((first, second) => lateralSign("right") * (Math.atan2(first.at.xMm, first.at.yMm) - Math.atan2(second.at.xMm, second.at.yMm)))
-    .map(({ place, at, radiusMm }, index) => ({ place, id: String(index + 1), xMm: at.xMm, yMm: at.yMm, radiusMm: Math.max(LEAST_RADIUS_MM, HALF_WIDTH_SHARE * radiusMm) }));
+/** Numbers of a draw for so many places; they follow no order that could be learnt. */
+export const shuffledNumbers = (chance: Chance, places: readonly PlaceId[]): string => chance.shuffled(places.map((_, index) => index + 1)).join(" ");
+
+/** Places in the order of their numbers, which the draw has shuffled, so that a number says nothing of what lies there. */
+const numbered = (draw: Draw, places: readonly PlaceId[]): readonly (RegionSpec & { readonly place: PlaceId })[] => {
+  const knee = markedKnee(draw);
+  const numbers = (draw.about["numbers"] ?? "").split(" ");
+  return places
+    .map((place, index) => ({ place, id: numbers[index] ?? "", ...PLACES[place](knee) }))
+    .map(({ place, id, at, radiusMm }) => ({ place, id, xMm: at.xMm, yMm: at.yMm, radiusMm: Math.max(LEAST_RADIUS_MM, HALF_WIDTH_SHARE * radiusMm) }))
+    .sort((first, second) => Number(first.id) - Number(second.id));
+};
 
 /** The numbered regions of a draw. */
 export const regionsOf = (draw: Draw, places: readonly PlaceId[]): readonly RegionSpec[] =>
-  numbered(markedKnee(draw), places).map(({ id, xMm, yMm, radiusMm }) => ({ id, xMm, yMm, radiusMm }));
+  numbered(draw, places).map(({ id, xMm, yMm, radiusMm }) => ({ id, xMm, yMm, radiusMm }));
 
 /** The number of a place in a draw. */
 export const numberOf = (draw: Draw, places: readonly PlaceId[], place: PlaceId): string =>
-  numbered(markedKnee(draw), places).find((one) => one.place === place)?.id ?? "";
+  numbered(draw, places).find((one) => one.place === place)?.id ?? "";

@@ -1,6 +1,6 @@
 import type { Draw, Language } from "../../engine/question/family-head.ts";
 import type { MarkFamily } from "../../engine/question/family.ts";
-import { numberOf, type PlaceId, regionsOf } from "./knee-marks.ts";
+import { numberOf, type PlaceId, regionsOf, shuffledNumbers } from "./knee-marks.ts";
 
 const PLACES: readonly PlaceId[] = ["popliteus", "bundle", "peroneal", "lateral-root", "medial-root", "medial-collateral", "lateral-collateral"];
 const TARGETS: readonly PlaceId[] = ["popliteus", "bundle", "peroneal", "lateral-root"];
@@ -55,7 +55,7 @@ export const structures: MarkFamily = {
     const side = chance.pick(["left", "right"]);
     const targets = chance.shuffled(TARGETS).slice(0, 2 + chance.below(2));
     if (!targets.some((target) => target === "bundle" || target === "peroneal")) targets.push("bundle");
-    return { givens: {}, about: { band: chance.pick(BANDS), side, view: "seen from above", targets: targets.join(" ") } };
+    return { givens: {}, about: { band: chance.pick(BANDS), side, view: "seen from above", targets: targets.join(" "), numbers: shuffledNumbers(chance, PLACES) } };
   },
   slips: [
     { id: "other-root", gives: (draw) => (has(draw, "lateral-root") ? chosen(draw, { "lateral-root": "medial-root" }) : null) },

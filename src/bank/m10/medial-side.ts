@@ -1,4 +1,4 @@
-import { numberOf, type PlaceId, regionsOf } from "../m01/knee-marks.ts";
+import { numberOf, type PlaceId, regionsOf, shuffledNumbers } from "../m01/knee-marks.ts";
 import type { Draw, Language } from "../../engine/question/family-head.ts";
 import type { MarkFamily } from "../../engine/question/family.ts";
 import { withUnit } from "../../engine/quantity/format.ts";
@@ -54,7 +54,7 @@ export const medialSide: MarkFamily = {
   targets: () => ["retractor", "nerve"],
   regions: (draw) => regionsOf(draw, PLACES),
   truth: (draw) => chosen(draw, "between-medial", "semimembranosus"),
-  draw: (chance) => ({ givens: {}, about: { band: chance.pick(BANDS), side: chance.pick(["left", "right"]), bend: chance.pick(["60°", "70°", "80°", "90°"]) } }),
+  draw: (chance) => ({ givens: {}, about: { band: chance.pick(BANDS), side: chance.pick(["left", "right"]), bend: chance.pick(["60°", "70°", "80°", "90°"]), numbers: shuffledNumbers(chance, PLACES) } }),
   slips: [
     { id: "in-front-of-the-ligament", gives: (draw) => chosen(draw, "medial-collateral", "semimembranosus") },
     { id: "lateral-side", gives: (draw) => chosen(draw, "lateral-collateral", "popliteus") },
