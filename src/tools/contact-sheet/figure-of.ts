@@ -9,6 +9,7 @@ import { lineOfItem } from "../../figures/line-of-item.ts";
 import { frontOfKnee } from "../../figures/pictures/front.ts";
 import type { DrawPicture } from "../../figures/pictures/picture.ts";
 import { backOfMeniscus } from "../../figures/pictures/rim.ts";
+import { hiatusTwice, tearInView, unnamedView } from "../../figures/pictures/still.ts";
 import { placeTwice } from "../../figures/pictures/two-views.ts";
 import { zoneOfItem } from "../../figures/zone-figure.ts";
 
@@ -28,8 +29,10 @@ const alongNeedle = (item: Item): SheetFigure | null => {
   return model ? lineFigure(model) : null;
 };
 
-/** Questions that are answered in a picture of their own: their numbers mean nothing without it. */
-const IN_PICTURE: Readonly<Record<string, DrawPicture>> = { portal: frontOfKnee, "same-place": placeTwice, spread: backOfMeniscus };
+/** Questions that are answered in or from a picture of their own: they mean nothing without it. */
+const IN_PICTURE: Readonly<Record<string, DrawPicture>> = {
+  portal: frontOfKnee, "same-place": placeTwice, spread: backOfMeniscus, "where-am-i": unnamedView, pattern: tearInView, hiatus: hiatusTwice,
+};
 const inPicture = (item: Item): SheetFigure | null => IN_PICTURE[item.family]?.(item) ?? null;
 
 /** The drawing for a wide page alone: a printed sheet has one width. */
