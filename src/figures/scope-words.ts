@@ -21,7 +21,7 @@ export const SCOPE_WORDS = {
       synovium: "synovium on the capsule", fat: "fat pad", strip: "torn strip of meniscus", probe: "probe", needle: "needle", stitch: "stitches", dark: "nothing within reach of the light",
     } satisfies Record<Label, string>,
     stations: {
-      "medial-body": "body of the medial meniscus", "medial-back": "back horn of the medial meniscus", notch: "notch",
+      "medial-body": "body of the medial meniscus", "medial-horn": "back horn of the medial meniscus", "medial-back": "back horn of the medial meniscus, beside the notch", notch: "notch",
       "lateral-back": "back horn of the lateral meniscus", hiatus: "popliteus tendon at its hiatus", "lateral-body": "body of the lateral meniscus",
     } satisfies Record<StationId, string>,
     patterns: {

@@ -4,7 +4,7 @@ import type { Compartment } from "./lesion.ts";
 import type { Place } from "./field.ts";
 
 /** Stops on a walk through the front of the joint, in the order of a common round. */
-export const STATIONS = ["medial-body", "medial-back", "notch", "lateral-back", "hiatus", "lateral-body"] as const;
+export const STATIONS = ["medial-body", "medial-horn", "medial-back", "notch", "lateral-back", "hiatus", "lateral-body"] as const;
 export type StationId = (typeof STATIONS)[number];
 
 /** How a station is reached: where the lens stands, what is looked for, and how the leg lies. */
@@ -29,6 +29,7 @@ const onRim = (of: Compartment, angleDeg: number, heightMm: number) => (knee: Kn
 
 const BY_ID: Readonly<Record<StationId, Omit<Station, "id">>> = {
   "medial-body": { portal: "AL", lens: [-13, 21, 7], target: onRim("medial", -15, 2.5), flexionDeg: 20, opened: "medial", viewDeg: 30, turnDeg: 270 },
+  "medial-horn": { portal: "AL", lens: [-13, 6, 6], target: onRim("medial", -85, 2.5), flexionDeg: 20, opened: "medial", viewDeg: 30, turnDeg: 270 },
   "medial-back": { portal: "AL", lens: [-9, 8, 6.2], target: onRim("medial", -85, 2.5), flexionDeg: 20, opened: "medial", viewDeg: 30, turnDeg: 270 },
   notch: { portal: "AL", lens: [6, 27, 11], target: () => [3.5, 3, 9], flexionDeg: 90, opened: "none", viewDeg: 30, turnDeg: 270 },
   "lateral-back": { portal: "AL", lens: [12, 13, 6.5], target: onRim("lateral", -95, 2.5), flexionDeg: 70, opened: "lateral", viewDeg: 30, turnDeg: 270 },
