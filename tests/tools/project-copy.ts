@@ -21,10 +21,10 @@ export interface ProjectCopy {
   readonly remove: () => void;
 }
 
-/** Copies content, engine, bank and tools; packages are those of the project. */
+/** Copies content, engine, bank, figures and tools; packages are those of the project. */
 export const projectCopy = (): ProjectCopy => {
   const folder = mkdtempSync(join(tmpdir(), "project-"));
-  for (const part of ["content", "package.json", "src/bank", "src/engine", "src/facts", "src/schemas", "src/tools"]) cpSync(join(root, part), join(folder, part), { recursive: true });
+  for (const part of ["content", "package.json", "src/bank", "src/engine", "src/facts", "src/figures", "src/schemas", "src/tools"]) cpSync(join(root, part), join(folder, part), { recursive: true });
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   // The bank is read anew by every tool; kept compiled, it takes half the time.
   const env = { ...process.env, NODE_COMPILE_CACHE: join(folder, ".cache") };
