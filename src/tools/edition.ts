@@ -48,8 +48,16 @@ const editionOf = (edition: number) => ({
   carry: { modules: codes, safety: [...new Set(families.filter(({ unsafe }) => unsafe).flatMap(({ objectives }) => objectives))] },
 });
 
+/** The one flag; anything else ends the program before it writes. */
+const isReplacing = (words: readonly string[]): boolean => {
+  const unknown = words.find((word) => word !== "--replace");
+  if (unknown === undefined) return words.includes("--replace");
+  console.error(`${unknown} is no word of this tool. "npm run edition" adds an edition, "npm run edition -- --replace" rewrites the newest before anybody has it. Nothing was written.`);
+  process.exit(1);
+};
+
 const held = JSON.parse(readFileSync(FILE, "utf8")) as readonly Held[];
-const kept = process.argv.includes("--replace") ? held.slice(0, -1) : held;
+const kept = isReplacing(process.argv.slice(2)) ? held.slice(0, -1) : held;
 const number = (kept.at(-1)?.edition ?? 0) + 1;
 if (number > LAST_EDITION) throw new Error(`edition must be at most ${LAST_EDITION}: sheet numbers have no room for more.`);
 writeFileSync(FILE, `[\n${[...kept, editionOf(number)].map((one) => JSON.stringify(one)).join(",\n")}\n]\n`);
