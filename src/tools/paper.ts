@@ -21,7 +21,7 @@ const fail = (sentence: string): never => {
 const sheetNamed = (typed: string): Sheet => {
   const number = readSheetNumber(typed);
   const sheet = "fault" in number ? number : sheetOf(number, EDITIONS);
-  return "fault" in sheet ? fail(`${CODE_WORDS.en[sheet.fault]} A sheet number stands at the head of each sheet; give it as in: npm run paper -- 102Q-JC02-1404`) : sheet;
+  return "fault" in sheet ? fail(`${CODE_WORDS.en[sheet.fault]} A sheet number stands at the head of each sheet; give it as in: npm run paper -- 142B-02C6`) : sheet;
 };
 
 const questionsOf = (sheet: Sheet): Promise<readonly PaperQuestion[]> =>

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { answerTo, draw, explain } from "../../src/bank/index.ts";
-import { sheetNumberText, sheetOf } from "../../src/engine/record/sheet-number.ts";
+import { readSheetNumber, sheetNumberText, sheetOf } from "../../src/engine/record/sheet-number.ts";
 import { EDITIONS, NEWEST, planFor } from "../../src/facts/editions.ts";
 
 const project = new URL("../..", import.meta.url).pathname;
@@ -30,6 +30,14 @@ describe("a sheet on paper", () => {
     }
     for (const id of ["C1", "C2", "C12"]) expect(front).toContain(id);
     expect(html).not.toMatch(/NaN|undefined|<script/);
+  });
+
+  it("names a number that works where it gives an example", () => {
+    for (const file of ["README.md", "src/tools/paper.ts"]) {
+      const [, example = ""] = /npm run paper -- ([0-9A-Z-]+)/.exec(readFileSync(join(project, file), "utf8")) ?? [];
+      const read = readSheetNumber(example);
+      expect([file, "fault" in read, "fault" in read || "fault" in sheetOf(read, EDITIONS)]).toEqual([file, false, false]);
+    }
   });
 
   it("says in a sentence what is wrong with a number", () => {
