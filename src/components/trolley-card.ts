@@ -89,10 +89,11 @@ const groupsOf = ({ tables, setUp, words }: CardMadeFrom): TrolleyCard["groups"]
 const countsOf = ({ tables: { pack, counts }, words }: CardMadeFrom): readonly CountRow[] => {
   const own = pack.things.filter((one) => one.class !== "not counted" && (one.shape !== "cap" || counts.capsAndLids === "counted"));
   const inPack = new Set(own.map((one) => one.class));
-  const others = counts.classes.filter((one) => !inPack.has(one.class));
+  // What comes in packets comes beside the pack too: the needles of the sutures are counted, whatever needles the pack holds.
+  const others = counts.classes.filter((one) => !inPack.has(one.class) || one.comesIn > 1);
   return [
     ...own.map(({ thing, more, pieces, size }) => ({ thing: `${pieces > 1 ? more : thing}${size === undefined ? "" : `, ${size}`}`, comes: String(pieces) })),
-    ...others.map((one) => ({ thing: one.class, comes: filled(one.comesIn === 1 ? words.comesSingly : words.comesIn, { count: String(one.comesIn) }) })),
+    ...others.map((one) => ({ thing: inPack.has(one.class) ? filled(words.others, { class: one.class }) : one.class, comes: filled(one.comesIn === 1 ? words.comesSingly : words.comesIn, { count: String(one.comesIn) }) })),
   ];
 };
 

@@ -48,7 +48,7 @@ export interface LocalList {
 export const ownLimit = ({ hospital, limits }: LocalList, asked: string, limit: string): number | undefined => (asked === hospital ? limits[limit]?.value : undefined);
 
 /** Lines to count that one side of a trolley card holds at eleven points, as measured in print. */
-export const MOST_COUNTED = { a4: 17, a5: 11 } as const;
+export const MOST_COUNTED = { a4: 17, a5: 12 } as const;
 
 /** The id of a thing: its name in small letters with hyphens. */
 export const idOfThing = (thing: string): string => thing.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-");
