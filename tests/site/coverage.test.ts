@@ -55,7 +55,7 @@ describe("a part of a module on a path", () => {
 });
 
 describe("a question on a path", () => {
-  it("leads to the next of its path, and from the last back to the path", () => {
+  it("leads to the next of its path, and from the last to the page that the path ends with", () => {
     const named = PATHS.find(({ id }) => id === "nurse-core")?.sittings.flatMap(({ steps }) => steps.filter(isModuleStep).flatMap(({ families: part }) => part ?? [])) ?? [];
     expect(named.length).toBeGreaterThan(20);
     expect(new Set(named).size).toBe(named.length);
@@ -64,6 +64,8 @@ describe("a question on a path", () => {
       expect(nav).toContain('href="/paths/nurse-core/"');
       expect([family, /href="\/practice\/([\w-]+)\/"/.exec(nav)?.[1]]).toEqual([family, named[at + 1]]);
     }
+    const last = /<nav class="on-path" aria-label="Theatre nurse: core[^"]*">([\s\S]*?)<\/nav>/.exec(pageAt(`/practice/${named.at(-1)}/`).html)?.[1] ?? "";
+    expect(last).toContain('href="/card/"');
     expect(pageAt("/practice/spares/").html).not.toContain('class="on-path"');
   });
 });
