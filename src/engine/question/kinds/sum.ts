@@ -26,8 +26,9 @@ const shownAnswer = (family: SumFamily, solution: Solution, id: string): string 
   return asWritten(text, unit);
 };
 
-/** An end of the accepted span as printed: one digit finer than the rounding that was asked, and never outside the span. */
+/** An end of the accepted span as printed: whole for a count, else one digit finer than the rounding that was asked, and never outside the span. */
 const endText = (text: string, { roundTo, unit }: ShownAsk, inwards: (value: number) => number): string => {
+  if (unit === "pieces" && Number(roundTo) >= 1) return String(inwards(Number(text)));
   if (text.length <= MOST_END_DIGITS) return asWritten(text, unit);
   const places = placesOf(Number(roundTo)) + 1;
   const scaled = Number((Number(text) * 10 ** places).toFixed(MOST_END_DIGITS));
