@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { deskRow, type Desk, papersOf } from "../../src/engine/cohort/desk-row.ts";
+import { deskRow, type Desk, papersOf, resultBy } from "../../src/engine/cohort/desk-row.ts";
 import { gatherReturns, readArrival, type Arrival, type Returns } from "../../src/engine/cohort/returns.ts";
 import { completionCode, readCompletion, shortList } from "../../src/engine/record/completion-code.ts";
 import { handInSum, isHandIn } from "../../src/engine/record/hand-in-form.ts";
@@ -85,6 +85,13 @@ describe("the returns desk, over an invented cohort whose truth is known", () =>
     const without = papersOf(rows, { alsoCounted: new Set(), byCorrection: false });
     const with_ = papersOf(rows, { alsoCounted: new Set(["jackdaw-16"]), byCorrection: false });
     expect([without.some(({ learner }) => learner === "jackdaw-16"), with_.length - without.length]).toEqual([false, 1]);
+  });
+
+  it("reads the rule over the edited file once it is counted, and over nothing else", () => {
+    const changed = rows.filter((row) => resultBy(row, { alsoCounted: new Set(rows.map(({ learner }) => learner)), byCorrection: false }) !== row.result);
+    expect(changed.map(({ learner }) => learner)).toEqual(["jackdaw-16"]);
+    const [edited] = changed;
+    expect(edited === undefined ? null : [resultBy(edited, { alsoCounted: new Set(), byCorrection: false }), resultBy(edited, { alsoCounted: new Set(["jackdaw-16"]), byCorrection: true })]).toEqual(["unknown", "not-yet"]);
   });
 
   it("comes to the same whatever the order of arrival", () => {

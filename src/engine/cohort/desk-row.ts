@@ -64,9 +64,9 @@ const stateOf = (sheets: readonly DeskSheet[]): RowState => {
   return sheets.some(({ claimedOtherwise, unmarked, corrected }) => claimedOtherwise.length + unmarked.length > 0 || corrected !== null) ? "graded-again" : "as-graded";
 };
 
-const resultOf = (sheets: readonly DeskSheet[], pick: "rule" | "correctedRule"): DeskRow["result"] => {
+const resultOf = (sheets: readonly DeskSheet[], pick: "rule" | "correctedRule", takesChanged = false): DeskRow["result"] => {
   const last = sheets.at(-1);
-  if (last === undefined || last.isChanged || last.unmarked.length > 0) return "unknown";
+  if (last === undefined || (last.isChanged && !takesChanged) || last.unmarked.length > 0) return "unknown";
   return last[pick].passes ? "passes" : "not-yet";
 };
 
@@ -89,3 +89,9 @@ export interface CountChoice {
 /** The papers that count, first attempts first within each learner. What was changed after it was made counts only where the director says so. */
 export const papersOf = (rows: readonly DeskRow[], { alsoCounted, byCorrection }: CountChoice): readonly Paper[] =>
   rows.flatMap(({ learner, sheets }) => sheets.filter(({ isChanged }) => !isChanged || alsoCounted.has(learner)).map(({ paper, corrected }) => (byCorrection ? (corrected ?? paper) : paper)));
+
+/** What the rule says by the director's choices: of a changed hand-in nothing, until it is counted. */
+export const resultBy = ({ learner, sheets, state, result, correctedResult }: DeskRow, { alsoCounted, byCorrection }: CountChoice): DeskRow["result"] => {
+  if (state === "changed" && alsoCounted.has(learner)) return resultOf(sheets, byCorrection ? "correctedRule" : "rule", true);
+  return byCorrection ? correctedResult : result;
+};

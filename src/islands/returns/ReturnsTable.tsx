@@ -1,5 +1,5 @@
 import { memo } from "react";
-import type { DeskRow } from "../../engine/cohort/desk-row.ts";
+import { type DeskRow, resultBy } from "../../engine/cohort/desk-row.ts";
 import type { Refused, Returns } from "../../engine/cohort/returns.ts";
 import { listWordsOf } from "../../facts/list-words.ts";
 import { filled } from "../../facts/words.ts";
@@ -46,7 +46,7 @@ const Row = memo(({ row, isSupervised, byCorrection, alsoCounted, onCount }: Row
         {notesOf(row, isSupervised).map((note) => <span className="note-of" key={note}>{note} </span>)}
         {state === "changed" ? <button type="button" className="quiet no-print" onClick={() => onCount(learner, !isCounted)}>{isCounted ? words.countNot : words.countIt}</button> : null}
       </td>
-      <td data-head={HEADS[5]}><b>{words.results[byCorrection ? row.correctedResult : row.result]}</b></td>
+      <td data-head={HEADS[5]}><b>{words.results[resultBy(row, { alsoCounted, byCorrection })]}</b></td>
     </tr>
   );
 });

@@ -28,7 +28,7 @@ const sheetNotes = (sheet: DeskSheet, isOnly: boolean): readonly string[] => {
   const score = { at: String(paper.attempt), right: String(rule.right), all: String(rule.questions) };
   const unsafe = paper.marks.filter((mark) => mark.unsafe).map(({ slot }) => slot);
   return [
-    filled(isOnly && paper.attempt === 1 ? words.note.well : words.note.attempt, score),
+    filled(isOnly && paper.attempt === 1 && !sheet.isChanged ? words.note.well : words.note.attempt, score),
     ...(isLate ? [words.note.late] : []),
     ...(unsafe.length > 0 ? [filled(words.note.unsafe, { list: slotsText(unsafe) })] : []),
     ...differenceNotes(sheet),
