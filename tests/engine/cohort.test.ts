@@ -119,6 +119,11 @@ describe("hospitals", () => {
     expect(places.map(({ place, learners, withoutUnsafe }) => [place, learners, withoutUnsafe])).toEqual([["Carrow", 6, 5], ["Hythe Vale", 5, 4]]);
   });
 
+  it("are one where people spell one name in two ways, whatever came first", () => {
+    for (const papers of [[...at(" saltmarsh", 2), ...at("Saltmarsh", 3)], [...at("Saltmarsh", 3), ...at("saltmarsh  ", 2)]]) expect(comparePlaces([...papers, ...at("Carrow", 5)]).places.map(({ place, learners }) => [place, learners])).toEqual([["Carrow", 5], ["Saltmarsh", 5]]);
+    expect(comparePlaces([...at("Hythe Vale", 3), ...at("hythe  vale", 3)]).refused).toBe("one-place");
+  });
+
   it("are not made of papers: five attempts of one person are one person", () => {
     const again = Array.from({ length: 5 }, (_, index) => paperOf("one", [markOf()], { place: "Carrow", list: `list-${index}` }));
     expect(comparePlaces([...at("Hythe Vale", 5), ...again])).toMatchObject({ refused: "under-five", small: 1 });

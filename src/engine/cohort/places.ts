@@ -36,6 +36,11 @@ const figuresOf = (place: string, papers: readonly Paper[]): PlaceFigures => {
 
 const learnersIn = (papers: readonly Paper[]): number => new Set(papers.map(({ learner }) => learner)).size;
 
+/** One key for what people type as the name of one hospital: "saltmarsh " is Saltmarsh. */
+const placeKey = (place: string | null): string => (place ?? "").trim().replace(/\s+/g, " ").toLowerCase();
+/** Of several spellings the first in order, which has its capitals; so the order of arrival does not matter. */
+const nameOf = (papers: readonly Paper[]): string => papers.map(({ place }) => (place ?? "").trim().replace(/\s+/g, " ")).toSorted()[0] ?? "";
+
 /** First attempts by hospital, in the order of their names. */
 export const comparePlaces = (papers: readonly Paper[]): PlaceComparison => {
   const first = firstPapers(papers);
@@ -43,9 +48,9 @@ export const comparePlaces = (papers: readonly Paper[]): PlaceComparison => {
   if (known.length === 0) return { refused: "no-places", places: [] };
   // A few without a place are a small group too.
   if (known.length < first.length && learnersIn(first.filter(({ place }) => place === null)) < LEAST_PERSONS) return { refused: "places-unknown", places: [] };
-  const groups = [...groupedBy(known, ({ place }) => place ?? "")];
+  const groups = [...groupedBy(known, ({ place }) => placeKey(place))];
   if (groups.length < 2) return { refused: "one-place", places: [] };
   const small = groups.filter(([, papersOf]) => learnersIn(papersOf) < LEAST_PERSONS).length;
   if (small > 0) return { refused: "under-five", places: [], small, all: groups.length };
-  return { refused: null, places: groups.map(([place, papersOf]) => figuresOf(place, papersOf)).toSorted((one, other) => (one.place < other.place ? -1 : 1)) };
+  return { refused: null, places: groups.map(([, papersOf]) => figuresOf(nameOf(papersOf), papersOf)).toSorted((one, other) => (one.place < other.place ? -1 : 1)) };
 };
