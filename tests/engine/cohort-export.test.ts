@@ -60,8 +60,8 @@ const paper = paperOf("heron-41", [
 describe("the table of a cohort", () => {
   it("has a line for each answer and the cautions below", () => {
     const rows = readCsv(cohortCsv([paper], { notes: ["C12 read as study", "=C6"], separator: ";" }), ";");
-    expect(rows[0]?.slice(0, 4)).toEqual(["form", "list", "learner", "account"]);
-    expect(rows[1]).toEqual([COHORT_CSV, "7F3K", "heron-41", accountOf("7F3K", "heron-41"), "Hythe Vale", "1", "2026-11-20T10:00:00Z", "1", "1", "M10", "m10-greatest", "greatest-depth", "1", "unsafe-side", "0", "width-twice", "yes"]);
+    expect(rows[0]?.slice(0, 8)).toEqual(["form", "list", "learner", "account", "place", "attempt", "handed in", "question"]);
+    expect(rows[1]).toEqual([COHORT_CSV, "7F3K", "heron-41", accountOf("7F3K", "heron-41"), "Hythe Vale", "1", "2026-11-20T10:00:00Z", "2", "1", "M10", "m10-greatest", "greatest-depth", "1", "unsafe-side", "0", "width-twice", "yes"]);
     expect(rows.slice(4)).toEqual([["note", "C12 read as study"], ["note", "'=C6"]]);
   });
 
