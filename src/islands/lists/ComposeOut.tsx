@@ -20,7 +20,7 @@ const backText = ({ back, backTo }: TeachingList): string =>
 
 const mailText = ({ list, code }: MadeList, link: string): string =>
   filled(words.mailText, {
-    title: list.title, due: dateText(list.dueOn), count: String(questionCount(list)), rule: ruleText(list.rule), link, code: code === null ? "" : filled(words.mailCode, { code }),
+    title: list.title, opens: dateText(list.opensOn), due: dateText(list.dueOn), count: String(questionCount(list)), rule: ruleText(list.rule), link, code: code === null ? "" : filled(words.mailCode, { code }), spoken: list.spoken === null ? "" : `${words.spokenAlso}\n`,
     back: backText(list), keep: dateText(list.keepUntil), caution: cautionText("C1"),
   });
 
@@ -31,13 +31,14 @@ const Seen = ({ list }: { readonly list: TeachingList }) => (
   <div className="seen">
     <p className="l">{words.seen}</p>
     <h3>{list.title}</h3>
-    <p>{filled(words.seenFacts, { count: String(questionCount(list)), date: dateText(list.dueOn) })}</p>
+    <p>{filled(words.seenFacts, { count: String(questionCount(list)), opens: dateText(list.opensOn), due: dateText(list.dueOn) })}</p>
     <p>{ruleText(list.rule)}</p>
+    {list.spoken === null ? null : <p>{words.spokenAlso}</p>}
     <p className="caution" data-caution="C1"><span className="id">C1</span> {cautionText("C1")}</p>
   </div>
 );
 
-/** All that is given out for a list: link, square, code, mail, calendar, a sheet for the board. */
+/** All that is given out for a list: link, square, code, mail, calendar, a sheet for the board. What leads away opens beside it, since the page keeps neither link nor word. */
 export const ComposeOut = ({ made }: { readonly made: MadeList }) => {
   const { list, code, spoken } = made;
   const heading = useRef<HTMLHeadingElement>(null);
@@ -60,8 +61,8 @@ export const ComposeOut = ({ made }: { readonly made: MadeList }) => {
         <div className="btns">
           <button type="button" onClick={() => saveFile(calendarFor(list, link), "teaching-list.ics", "text/calendar")}>{words.calendar}</button>
           <button type="button" onClick={() => window.print()}>{words.print}</button>
-          <a className="btn quiet" href={`${path}#${fragment}`}>{words.walk}</a>
-          <a className="btn quiet" href={`${siteHref("/returns/")}#${fragment}`}>{words.desk}</a>
+          <a className="btn quiet" target="_blank" rel="noopener" href={`${path}#${fragment}`}>{words.walk}</a>
+          <a className="btn quiet" target="_blank" rel="noopener" href={`${siteHref("/returns/")}#${fragment}`}>{words.desk}</a>
         </div>
         <p className="note">{words.keepLink}</p>
         <p className="note"><b>{words.cheat}</b> {words.cheatText}</p>
