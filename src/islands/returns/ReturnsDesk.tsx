@@ -76,7 +76,7 @@ const OpenDesk = ({ list, modules }: { readonly list: TeachingList; readonly mod
           <ClearDesk onClear={() => { clear(); setAlsoCounted(new Set()); setByCorrection(false); }} />
         </>
       ) : null}
-      <p className="note">{words.leave}</p>
+      <p className="note no-print">{words.leave}</p>
     </div>
   );
 };
