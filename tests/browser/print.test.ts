@@ -21,6 +21,18 @@ describe("a printed module", () => {
   });
 });
 
+describe("a printed practice page", () => {
+  // Each of these is nearly as tall as a sheet; kept whole, it left the first sheet to the title alone and took three.
+  it.each(["spread", "structures"])("begins the tall question %s under its title, and takes no third sheet", async (family) => {
+    const { page, close } = await open(`/practice/${family}/`);
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".ask").evaluate((ask) => getComputedStyle(ask).breakInside)).toBe("auto");
+    const printed = await page.pdf({ preferCSSPageSize: true });
+    expect(printed.toString("latin1").match(/\/Type \/Page\b/g)?.length ?? 0).toBeLessThanOrEqual(2);
+    await close();
+  });
+});
+
 describe("the page of answers", () => {
   it("keeps the accessibility rules on a phone and at a desk, fits, and asks for no script", async () => {
     const { page, noise, requests, close } = await open(`${MODULE}answers/`, { viewport: { width: 390, height: 900 } });
