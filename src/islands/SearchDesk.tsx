@@ -8,6 +8,9 @@ interface Found {
   readonly hits: readonly Hit[];
 }
 
+/** Longer than any question, and short enough to be said again above the pages found. */
+const MOST_TYPED = 120;
+
 const places = (count: number): string => (count === 1 ? "1 page" : `${count} pages`);
 
 /** A list of which one may be chosen, and its names by value. */
@@ -49,7 +52,7 @@ export const SearchDesk = ({ folder, glossary, facets }: SearchDeskProps) => {
     <>
       <search className="find needs-script">
         <label className="vh" htmlFor="find-words">Words to find</label>
-        <input id="find-words" type="search" autoComplete="off" spellCheck ref={box} onKeyDown={onKeyDown} />
+        <input id="find-words" type="search" maxLength={MOST_TYPED} autoComplete="off" spellCheck ref={box} onKeyDown={onKeyDown} />
         <button type="button" className="main" onClick={() => void find()}>Find</button>
       </search>
       <div className="facets needs-script">
@@ -63,7 +66,7 @@ export const SearchDesk = ({ folder, glossary, facets }: SearchDeskProps) => {
           {found.hits.map((hit) => (
             <li key={hit.address}>
               <a href={hit.address}>{hit.title}</a>
-              <p>{hit.excerpt.map(({ text, isFound }) => (isFound ? <mark key={text}>{text}</mark> : text))}</p>
+              <p>{hit.excerpt.map(({ text, isFound, at }) => (isFound ? <mark key={at}>{text}</mark> : text))}</p>
             </li>
           ))}
         </ul>

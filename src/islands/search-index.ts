@@ -5,7 +5,7 @@ export interface Hit {
   readonly title: string;
   readonly address: string;
   /** Excerpt as markup of the index: text with `mark` around the words found. */
-  readonly excerpt: readonly { readonly text: string; readonly isFound: boolean }[];
+  readonly excerpt: readonly { readonly text: string; readonly isFound: boolean; /** Which piece it is; a word may be found twice. */ readonly at: number }[];
 }
 
 interface RawHit {
@@ -42,7 +42,7 @@ const ENTITIES: Readonly<Record<string, string>> = { "&lt;": "<", "&gt;": ">", "
 const plain = (text: string): string => text.replace(/&(?:lt|gt|amp|quot|#39);/g, (entity) => ENTITIES[entity] ?? entity);
 
 const piecesOf = (excerpt: string): Hit["excerpt"] =>
-  excerpt.split(/<mark>(.*?)<\/mark>/).map((text, index) => ({ text: plain(text), isFound: index % 2 === 1 })).filter(({ text }) => text !== "");
+  excerpt.split(/<mark>(.*?)<\/mark>/).map((text, at) => ({ text: plain(text), isFound: at % 2 === 1, at })).filter(({ text }) => text !== "");
 
 interface Ranked {
   readonly raw: RawHit;

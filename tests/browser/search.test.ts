@@ -70,6 +70,24 @@ describe("search", () => {
     await close();
   });
 
+  it("leaves no word of an earlier search among the words of the next, and takes no more than it can say again", async () => {
+    const { page, noise, close } = await open("/search/");
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    const excerptsFor = async (typed: string): Promise<readonly string[]> => {
+      await page.getByRole("searchbox").fill(typed);
+      await page.getByRole("searchbox").press("Enter");
+      await page.getByText(`“${typed}”`).waitFor();
+      return page.locator(".hits li > p").allInnerTexts();
+    };
+    const fresh = await excerptsFor("popliteal hiatus");
+    await excerptsFor("ramp");
+    await excerptsFor("root tear");
+    expect(await excerptsFor("popliteal hiatus")).toEqual(fresh);
+    expect(await page.getByRole("searchbox").getAttribute("maxlength")).toBe("120");
+    expect(noise).toEqual([]);
+    await close();
+  });
+
   it("never shows a working, a slip or a page of answers", async () => {
     const { page, close } = await open("/search/");
     await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
