@@ -2,7 +2,6 @@ import { type ReactNode, useEffect, useMemo, useRef } from "react";
 import { learnerState, type ObjectiveStanding } from "../engine/record/learner-state.ts";
 import { leftAfterEntry } from "../engine/record/order.ts";
 import type { Sheet } from "../engine/record/sheet-number.ts";
-import { VERDICTS } from "../engine/question/verdict.ts";
 import { cautionText } from "../facts/cautions.ts";
 import { recordWordsOf } from "../facts/record-words.ts";
 import { filled, wordsOf } from "../facts/words.ts";
@@ -13,6 +12,7 @@ import { today } from "./new-event.ts";
 import { ResultTable } from "./ResultTable.tsx";
 import { returnText } from "./StandRow.tsx";
 import { siteHref } from "./site-href.ts";
+import { tallyOf } from "./tally-of.ts";
 import type { SheetState } from "./use-sheet.ts";
 import { useRecord } from "./use-record.ts";
 import { verdictText } from "./verdict-text.ts";
@@ -40,6 +40,13 @@ const headline = (state: SheetState): string => {
   return filled(right === verdicts.length ? words.resultAll : words.resultSome, gaps);
 };
 
+/** Verdicts of the questions that were answered. */
+const givenIn = ({ items, graded }: SheetState): Parameters<typeof tallyOf>[0] =>
+  items.flatMap(({ seed, unsafe }) => {
+    const verdict = graded.get(seed)?.verdict.verdict;
+    return verdict === undefined ? [] : [{ verdict, isUnsafeKind: unsafe }];
+  });
+
 const Strip = ({ state }: { readonly state: SheetState }) => (
   <>
     <ol className="strip">
@@ -49,7 +56,7 @@ const Strip = ({ state }: { readonly state: SheetState }) => (
       })}
     </ol>
     <ul className="tally">
-      {VERDICTS.map((verdict) => ({ verdict, count: state.items.filter(({ seed }) => state.graded.get(seed)?.verdict.verdict === verdict).length })).filter(({ count }) => count > 0).map(({ verdict, count }) => <li key={verdict} className={verdict}><Glyph id={`v-${verdict}`} />{verdictText(state.items.some((item) => item.unsafe && state.graded.get(item.seed)?.verdict.verdict === verdict), verdict)} <b>{count}</b></li>)}
+      {tallyOf(givenIn(state)).map(({ verdict, text, count }) => <li key={text} className={verdict}><Glyph id={`v-${verdict}`} />{text} <b>{count}</b></li>)}
     </ul>
   </>
 );
