@@ -43,10 +43,10 @@ const scale = ({ widthPx, x }: RuleFrame, { angles, model }: AxialView): string 
   ].join("");
 };
 
-/** The angles at the portal on a rule: what is blocked is inked, what is clear stays paper, and where the needle stands. */
-export const angleRule = (view: AxialView, widthPx: number): string => {
+/** The angles at the portal on a rule: what is blocked is inked, what is clear stays paper, and where the needle stands; drawn narrow for a phone, its letters stay large. */
+export const angleRule = (view: AxialView, widthPx: number, screen: "" | "wide" | "narrow" = ""): string => {
   const frame = frameFor(widthPx, view);
   const x = frame.x(view.model.bearingDeg);
   const hand = element("path", { class: "minef", d: `M${px(x - 7)} 4H${px(x + 7)}L${px(x)} ${BOX_TOP_PX - 2}Z` }) + element("path", { class: "mine", "stroke-width": 2, d: `M${px(x)} ${BOX_TOP_PX - 2}V${BOX_TOP_PX + BOX_PX + 8}` });
-  return element("svg", { class: "fig rule", viewBox: `0 0 ${px(widthPx)} ${HEIGHT_PX}`, "aria-hidden": "true", focusable: "false" }, boxes(frame, view) + scale(frame, view) + hand);
+  return element("svg", { class: `fig rule ${screen}`.trim(), viewBox: `0 0 ${px(widthPx)} ${HEIGHT_PX}`, "aria-hidden": "true", focusable: "false" }, boxes(frame, view) + scale(frame, view) + hand);
 };

@@ -101,7 +101,7 @@ export const NeedleFigure = ({ first }: { readonly first: AxialSetting }) => {
         </div>
       </div>
       <h2>{words.needle.anglesHead}</h2>
-      <Drawing markup={angleRule(figure.view, 840)} text={anglesInWords(figure.view)} />
+      <Drawing markup={angleRule(figure.view, 840, "wide") + angleRule(figure.view, 356, "narrow")} text={anglesInWords(figure.view)} />
       <p className="measure"><Valued text={anglesInWords(figure.view)} /></p>
       <Others hand={hand} words={words} />
       <h2>{words.needle.wordsHead}</h2>

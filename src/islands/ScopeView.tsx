@@ -9,6 +9,7 @@ import { Drawing } from "./Drawing.tsx";
 import { RangeTwin } from "./RangeTwin.tsx";
 import { Segments } from "./Segments.tsx";
 import { type ScopeHand, useScope } from "./use-scope.ts";
+import { Valued } from "./Valued.tsx";
 
 const words = SCOPE_WORDS.en;
 const { controls } = words;
@@ -85,7 +86,7 @@ export const ScopeView = ({ station }: { readonly station: StationId }) => {
           <Drawing markup={figure.markup} text={figure.text} />
           <div aria-hidden="true"><canvas ref={hand.canvas} width="320" height="320" /></div>
         </div>
-        <p className="inview" role="status"><strong>{controls.inView}</strong> {sharesInWords(figure.list.shares)}. {figure.target}</p>
+        <p className="inview" role="status"><strong>{controls.inView}</strong> <Valued text={`${sharesInWords(figure.list.shares)}. ${figure.target}`} /></p>
         {isPainted ? <Segments legend={controls.shown} options={[["picture", controls.picture], ["drawing", controls.drawing]]} value={showsPicture ? "picture" : "drawing"} onChange={(shown) => setIsDrawing(shown === "drawing")} /> : null}
       </div>
       <div>
