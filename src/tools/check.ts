@@ -42,6 +42,24 @@ const bankFamilies = async (only: string | undefined): Promise<readonly FamilyFa
   });
 };
 
+/** The families, or why the bank cannot be loaded: it reads the local list, so a wrong word there stops it. */
+const bankOrCause = async (only: string | undefined): Promise<{ readonly families: readonly FamilyFacts[]; readonly cause?: unknown }> => {
+  try {
+    return { families: await bankFamilies(only) };
+  } catch (cause) {
+    return { families: [], cause };
+  }
+};
+
+/** Problems to print: where the bank could not be loaded, those of the local list, and the cause itself where the list has none. */
+const problemsOf = (course: Course, cause: unknown): ReturnType<typeof checkCourse> => {
+  const problems = checkCourse(course);
+  if (cause === undefined) return problems;
+  const local = problems.filter(({ file, level }) => level === "problem" && file.includes("/local/"));
+  if (local.length === 0) throw cause;
+  return local;
+};
+
 /** Adds the revisions that are not held yet; what is held stays as it is. */
 const hold = (course: Course, folder: string): void => {
   const before = (course.held.value ?? {}) as Readonly<Record<string, string>>;
@@ -57,19 +75,20 @@ const main = async (words: readonly string[]): Promise<void> => {
   if (!existsSync(folder)) throw new Error(`There is no folder ${folder}`);
   const only = words.find((word) => word.startsWith("--family="))?.slice("--family=".length);
   const engineFolder = join(project, "content");
+  const { families, cause } = await bankOrCause(only);
   const course = readCourse({
     folder,
     shownAs: shown(folder),
     engineFolder,
     engineShownAs: shown(engineFolder),
-    families: await bankFamilies(only),
+    families,
     today: new Date().toISOString().slice(0, 10),
     draws: only === undefined ? FEW_DRAWS : MANY_DRAWS,
   });
   if (words.includes("--hold")) hold(course, existsSync(join(folder, "ledger")) ? folder : engineFolder);
   const own = course.families.find(({ id }) => id === only)?.source?.file;
-  if (only !== undefined && own === undefined) throw new Error(`No family is called "${only}"`);
-  const problems = checkCourse(course).filter(({ file }) => own === undefined || file === own);
+  if (only !== undefined && own === undefined && cause === undefined) throw new Error(`No family is called "${only}"`);
+  const problems = problemsOf(course, cause).filter(({ file }) => own === undefined || file === own);
   console.log(printed(problems, course, words.includes("--notes") || only !== undefined));
   process.exitCode = problems.some(({ level }) => level === "problem") ? 1 : 0;
 };

@@ -88,12 +88,16 @@ const twice = (file: JsonFile): readonly Finding[] =>
     });
   });
 
-/** Things whose stream is not a matter of the place: what cuts goes to the sharps, a battery never does, and single use means once. */
+/** Things whose stream is not a matter of the place: what cuts goes to the sharps, a battery never does, single use means once, and a record needs its labels. */
 const NEVER: readonly (readonly [things: readonly string[], isWrong: (to: unknown) => boolean, expected: string, right: string])[] = [
   [["needle", "blade", "stylet"], (to) => to !== "sharps", "sharps, wherever the hospital stands", "sharps"],
   [["battery"], (to) => to === "sharps", "any stream but sharps, for what is in that box is burned", "electronics"],
   [["scope"], (to) => to === "reprocess", "any stream but reprocess: single-use means once (C7)", "electronics"],
+  [["label"], (to) => to !== "keep", "keep: without its label nobody can tell which implant is in the child", "keep"],
 ];
+
+/** What a line that is missing may say: never a bag for a sharp or for a label. */
+const usual = (thing: string): string => NEVER.find(([things]) => things.includes(thing))?.[3] ?? (thing === "probe" ? "reprocess" : "clinical");
 
 const dangers = (file: JsonFile): readonly Finding[] =>
   nameOf(file) !== "waste" ? [] : rowsOf(file).flatMap((row, index) =>
@@ -102,7 +106,7 @@ const dangers = (file: JsonFile): readonly Finding[] =>
 const missingWaste = (file: JsonFile): readonly Finding[] => {
   if (nameOf(file) !== "waste") return [];
   const there = rowsOf(file).map((row) => row["thing"]);
-  return LOCAL_WASTE.filter((thing) => !there.includes(thing)).map((thing): Finding => ({ source: file, offset: file.located().spanOf(["goes"]).start, rule: RULE, found: `no line for "${thing}"`, expected: "one line for each thing that the question sorts", write: `{ "thing": "${thing}", "to": "clinical" }` }));
+  return LOCAL_WASTE.filter((thing) => !there.includes(thing)).map((thing): Finding => ({ source: file, offset: file.located().spanOf(["goes"]).start, rule: RULE, found: `no line for "${thing}"`, expected: "one line for each thing that the question sorts", write: `{ "thing": "${thing}", "to": "${usual(thing)}" }` }));
 };
 
 /** A limit in another unit, or one that no question can ask about. */
