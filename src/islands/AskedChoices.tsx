@@ -14,6 +14,8 @@ interface ChoicesProps {
   readonly options: readonly Option[];
   readonly description?: string;
   readonly invalid?: true | undefined;
+  /** True where the question above the choices says the same. */
+  readonly isRepeated?: boolean;
 }
 
 /** Many short options stand side by side, so that twelve things with six bins each do not fill five screens of a phone. */
@@ -22,9 +24,9 @@ const SHORT = 22;
 const classFor = (options: readonly Option[]): string => (options.length >= MANY && options.every(({ text }) => text.length <= SHORT) ? "choices short" : "choices");
 
 /** A set of choices under its own heading. */
-const Choices = ({ legend, type, name, options, description, invalid }: ChoicesProps) => (
+const Choices = ({ legend, type, name, options, description, invalid, isRepeated = false }: ChoicesProps) => (
   <fieldset className={classFor(options)} aria-describedby={description} aria-invalid={invalid}>
-    <legend>{invalid ? <Glyph id="v-not-recognised" /> : null}{legend}</legend>
+    <legend className={isRepeated ? "vh" : undefined}>{invalid ? <Glyph id="v-not-recognised" /> : null}{legend}</legend>
     {options.map(({ id, text }) => (
       <label className="choice" key={id}>
         <input type={type} name={name} value={id} />
@@ -76,7 +78,7 @@ export const AskedTray = ({ item, words, onAnswer, ...rest }: AskedPart<TrayItem
   const root = useRef<HTMLDivElement>(null);
   return (
     <div ref={root}>
-      <Choices legend={item.question} type="checkbox" name={`${id}-found`} options={item.things} description={describedBy(rest)} />
+      <Choices legend={item.question} type="checkbox" name={`${id}-found`} options={item.things} description={describedBy(rest)} isRepeated />
       <CheckRow text={words.card.check} onCheck={() => onAnswer({ kind: "tray", found: ticked(root.current, `${id}-found`) })}>
         <button type="button" className="quiet" onClick={() => onAnswer({ kind: "tray", found: [] })}>{item.nothing}</button>
       </CheckRow>
