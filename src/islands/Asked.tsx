@@ -52,8 +52,12 @@ const partOf = (item: Item, part: string, words: Words): { readonly label: strin
   return { label: namedParts(item).find(({ id }) => id === part)?.text ?? words.parts.decision, unit: "" };
 };
 
-const sentenceFor = (problem: AskVerdict, item: Item, words: Words): string =>
-  filled(words.reasons[problem.reason ?? "no-number"], { found: problem.found ?? "", ...partOf(item, problem.ask, words) });
+const sentenceFor = ({ reason = "no-number", found = "", ask }: AskVerdict, item: Item, words: Words): string => {
+  const part = partOf(item, ask, words);
+  // What is counted in pieces has no unit that the sentence could name.
+  const isUnitToCount = part.unit === "" && (reason === "foreign-unit" || reason === "unknown-unit");
+  return filled(isUnitToCount ? words.noUnit : words.reasons[reason], { found, ...part });
+};
 
 /** The map, fetched when a question that is answered in it comes up on a page that did not bring it. */
 const FetchedMap = (props: AskedPart<Item>) => {
