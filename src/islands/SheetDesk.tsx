@@ -15,11 +15,10 @@ const typedInAddress = (): string => {
   }
 };
 
-type Opened = { readonly sheet: Sheet } | { readonly said: string } | null;
+type Opened = { readonly sheet: Sheet } | { readonly said: string };
 
-/** The sheet that a typed number names, or a sentence that says what is wrong with it. */
+/** The sheet that a typed number names, or a sentence that says what is wrong with it; an empty box is too short. */
 const opened = (typed: string): Opened => {
-  if (typed === "") return null;
   const number = readSheetNumber(typed);
   if ("fault" in number) return { said: CODE_WORDS.en[number.fault] };
   const sheet = sheetOf(number, EDITIONS);
@@ -28,16 +27,16 @@ const opened = (typed: string): Opened => {
 
 /** Draws a sheet, or opens the one that the address names; the number stays in the address, so a sheet can be come back to. */
 export const SheetDesk = ({ modules }: { readonly modules: readonly CourseModule[] }) => {
-  const [state, setState] = useState<Opened>(null);
+  const [state, setState] = useState<Opened | null>(null);
   useEffect(() => {
-    const read = (): void => setState(opened(typedInAddress()));
+    const read = (): void => setState(typedInAddress() === "" ? null : opened(typedInAddress()));
     read();
     window.addEventListener("hashchange", read);
     return () => window.removeEventListener("hashchange", read);
   }, []);
   const open = (number: string): void => {
     const next = opened(number);
-    if (next !== null && "sheet" in next) window.location.hash = next.sheet.number;
+    if ("sheet" in next) window.location.hash = next.sheet.number;
     setState(next);
   };
   if (state !== null && "sheet" in state) return <SheetRun key={state.sheet.number} sheet={state.sheet} modules={modules} onAnother={() => { window.location.hash = ""; }} />;

@@ -150,6 +150,16 @@ describe("a sheet", () => {
     await page.getByText("One of the signs is wrong").waitFor();
     await context.close();
   });
+
+  it("says what to do where the number was left empty", PATIENCE, async () => {
+    const context = await browser().newContext();
+    const page = await context.newPage();
+    await page.goto(`${address()}/sheet/`);
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    await page.getByRole("button", { name: "Open this sheet" }).press("Enter");
+    await page.getByText("Nothing was typed.").waitFor();
+    await context.close();
+  });
 });
 
 describe("where you stand", () => {
