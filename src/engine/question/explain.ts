@@ -51,13 +51,29 @@ const stepOf = ({ key, least, greatest, step }: GivenSpec, givens: Givens): numb
   return (givens[key] as number) + by <= greatest ? by : -by;
 };
 
+const HOUR_MIN = 60;
+const DAY_MIN = 1440;
+
+/** True where a clock time stands in two asks, the hour and the minutes past it. */
+const isHourOfClock = ({ asks }: SumFamily, at: number): boolean => asks[at]?.unit === "h" && asks[at + 1]?.unit === "min";
+
+/** Minutes on a clock, the short way round: an hour more and fifty-five minutes less are five minutes, also past midnight. */
+const clockMin = (hours: number, minutes: number): number => {
+  const by = (hours * HOUR_MIN + minutes + DAY_MIN) % DAY_MIN;
+  return by > DAY_MIN / 2 ? by - DAY_MIN : by;
+};
+
 const changesFor = (family: SumFamily, item: Item, { givens, key, by }: { givens: Givens; key: string; by: number }): Readonly<Record<string, string>> => {
   const before = family.solve(givens, item.about);
   const after = solvedAt(family, { ...givens, [key]: sumOnGrid(givens[key] as number, by) }, item.about);
   if (after === null || isSays(before) || isSays(after)) return {};
-  return Object.fromEntries(family.asks.map(({ id, unit, roundTo }) => {
-    const text = signed((after[id] as number) - (before[id] as number), Math.max(unit === "pieces" ? 0 : 1, placesOf(roundTo)));
-    return [id, withUnit(asWritten(text, unit), unit)];
+  const changeOf = (id: string): number => (after[id] as number) - (before[id] as number);
+  return Object.fromEntries(family.asks.flatMap(({ id, unit, roundTo }, at) => {
+    if (isHourOfClock(family, at)) return [];
+    const hour = isHourOfClock(family, at - 1) ? family.asks[at - 1] : undefined;
+    const change = hour === undefined ? changeOf(id) : clockMin(changeOf(hour.id), changeOf(id));
+    const text = signed(change, Math.max(unit === "pieces" ? 0 : 1, placesOf(roundTo)));
+    return [[id, withUnit(asWritten(text, unit), unit)] as const];
   }));
 };
 
