@@ -79,7 +79,7 @@ describe("the learner's side", () => {
   });
 
   it("says the rule in one sentence", () => {
-    expect(ruleText({ rightPercent: 80, must: [1], noUnsafe: true })).toBe("The last sheet handed in counts: at least 80 % of its questions right, every question on the must-be-right list right, and no answer on the unsafe side.");
+    expect(ruleText({ rightPercent: 80, must: [1], noUnsafe: true })).toBe("The last sheet handed in counts: at least 80\u00a0% of its questions right, every question on the must-be-right list right, and no answer on the unsafe side.");
     expect(orText(["a file", "a block", "a code"])).toBe("a file, a block or a code");
   });
 });

@@ -34,6 +34,12 @@ describe("the table of what came back", () => {
     expect(rowOf(markup, "dunlin-19")).toContain("lacks lines (2 of them)");
   });
 
+  it("says beside a damaged hand-in that something else of the same learner came, and only there", () => {
+    const both = gatherReturns([handInFile(made("dunlin-19", "++++")), broken, broken.replaceAll("dunlin-19", "heron-41")].flatMap((text, index) => readArrival({ name: `${index}.txt`, text })), { id: listId(list), attempts: 3, questions: questionCount(list) });
+    const markup = renderToStaticMarkup(<ReturnsTable rows={both.people.map((person) => deskRow(person, desk))} returns={both} isSupervised byCorrection={false} alsoCounted={new Set()} onCount={() => undefined} />);
+    expect((markup.match(/<tr[\s\S]*?<\/tr>/g) ?? []).slice(1).map((row) => [/>(dunlin-19|heron-41)</.exec(row)?.[1], row.includes("Something else of this learner code was read")])).toEqual([["dunlin-19", false], ["dunlin-19", true], ["heron-41", false]]);
+  });
+
   it("shows what strangers wrote as text and never as markup", () => {
     const markup = table(desk);
     expect(markup).toContain("&lt;img src=x onerror=alert(1)&gt;");

@@ -51,13 +51,13 @@ const Row = memo(({ row, isSupervised, byCorrection, alsoCounted, onCount }: Row
   );
 });
 
-const RefusedRow = ({ refused }: { readonly refused: Refused }) => (
+const RefusedRow = ({ refused, hasOther }: { readonly refused: Refused; readonly hasOther: boolean }) => (
   <tr className="refused">
     <th scope="row" data-head={HEADS[0]}>{refused.learner ?? words.unknownLearner}</th>
     <td data-head={HEADS[1]} />
     <td data-head={HEADS[2]}>{refused.route === null ? "" : words.routes[refused.route]}</td>
     <td data-head={HEADS[3]}><span className="state refused"><Glyph id="d-torn" /> {words.states.refused}</span></td>
-    <td data-head={HEADS[4]}><span className="note-of">{refusedText(refused)} </span><span className="note-of">{filled(words.from, { name: refused.name })}</span></td>
+    <td data-head={HEADS[4]}><span className="note-of">{refusedText(refused)} </span>{hasOther ? <span className="note-of">{words.otherCame} </span> : null}<span className="note-of">{filled(words.from, { name: refused.name })}</span></td>
     <td data-head={HEADS[5]}><b>{words.results.unknown}</b></td>
   </tr>
 );
@@ -68,12 +68,13 @@ const byUnsafe = (one: DeskRow, other: DeskRow): number => Number(isUnsafe(other
 export const ReturnsTable = ({ rows, returns, ...rest }: TableProps) => {
   // Two files may fail in the same way; their place among all tells them apart.
   const refused = returns.refused.map((one, index) => ({ one, key: `${index} ${one.name}` }));
+  const learners = new Set(rows.map(({ learner }) => learner));
   return (
     <table className="plain result-table returns-table">
       <thead><tr>{HEADS.map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
       <tbody>
         {rows.toSorted(byUnsafe).map((row) => <Row key={row.learner} row={row} {...rest} />)}
-        {refused.map(({ one, key }) => <RefusedRow key={key} refused={one} />)}
+        {refused.map(({ one, key }) => <RefusedRow key={key} refused={one} hasOther={one.learner !== null && learners.has(one.learner)} />)}
       </tbody>
     </table>
   );
