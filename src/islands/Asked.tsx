@@ -52,10 +52,14 @@ const partOf = (item: Item, part: string, words: Words): { readonly label: strin
   return { label: namedParts(item).find(({ id }) => id === part)?.text ?? words.parts.decision, unit: "" };
 };
 
+/** What keeps a text from being a count: an example with a decimal and a unit would lead astray there. */
+const UNCOUNTED: readonly string[] = ["no-number", "too-long", "fraction"];
+
 const sentenceFor = ({ reason = "no-number", found = "", ask }: AskVerdict, item: Item, words: Words): string => {
   const part = partOf(item, ask, words);
   // What is counted in pieces has no unit that the sentence could name.
   const isUnitToCount = part.unit === "" && (reason === "foreign-unit" || reason === "unknown-unit");
+  if (item.kind === "count" && UNCOUNTED.includes(reason)) return words.noCount;
   return filled(isUnitToCount ? words.noUnit : words.reasons[reason], { found, ...part });
 };
 

@@ -20,3 +20,14 @@ describe("an answer with a unit that does not fit", () => {
     expect(html).not.toMatch(/asks for ;|Write ,/);
   });
 });
+
+describe("a count that cannot be read", () => {
+  it.each(["minus one", "1/2", "9".repeat(400)])("is asked for as a whole number, without decimals or units: %s", (text) => {
+    const item = draw("reconcile", 1);
+    if (item.kind !== "count") throw new Error("reconcile is a count");
+    const byClass = Object.fromEntries(item.classes.map(({ id }) => [id, text]));
+    const html = renderToStaticMarkup(<Asked item={item} words={wordsOf("en")} problems={grade(item, { kind: "count", byClass }).parts} trouble="" built={null} onAnswer={() => undefined} />);
+    expect(html).toContain("Write a whole number, such as −1, 0 or 2.");
+    expect(html).not.toMatch(/12\.5|of its kind will do/);
+  });
+});
