@@ -3,7 +3,7 @@ import { families } from "../../src/bank/index.ts";
 import { coverageOf, holesOf, type WrittenModule } from "../../src/components/coverage.ts";
 import { isModuleStep, PATHS } from "../../src/facts/paths.ts";
 import { sectionsAsked } from "../../src/components/sections-asked.ts";
-import { pageAt, textIn } from "../support/site.ts";
+import { pageAt, pages, textIn } from "../support/site.ts";
 
 const html = pageAt("/coverage/").html;
 const rows = [...html.matchAll(/<div id="((?:m\d\d|dx)-[a-z0-9-]+)">([\s\S]*?)<\/div>/g)].map(([, id = "", inside = ""]) => ({ id, codes: [...inside.matchAll(/\/practice\/([\w-]+)\//g)].map(([, family = ""]) => family) }));
@@ -67,5 +67,17 @@ describe("a question on a path", () => {
     const last = /<nav class="on-path" aria-label="Theatre nurse: core[^"]*">([\s\S]*?)<\/nav>/.exec(pageAt(`/practice/${named.at(-1)}/`).html)?.[1] ?? "";
     expect(last).toContain('href="/card/"');
     expect(pageAt("/practice/spares/").html).not.toContain('class="on-path"');
+  });
+});
+
+describe("a module on a path", () => {
+  it("leads back to every path that sends a reader there, and to no other", () => {
+    const modules = pages.filter(({ path }) => /^\/modules\/[^/]+\/$/.test(path));
+    const sent = (id: string, slugPath: string): boolean => [...pageAt(`/paths/${id}/`).html.matchAll(/<ul class="contents steps">([\s\S]*?)<\/ul>/g)].some(([, list = ""]) => list.includes(`href="${slugPath}"`));
+    for (const { path, html } of modules) {
+      const foot = /<p class="on-path">([\s\S]*?)<\/p>/.exec(html)?.[1] ?? "";
+      const linked = [...foot.matchAll(/href="\/paths\/([\w-]+)\/"/g)].map(([, id]) => id);
+      expect([path, linked]).toEqual([path, PATHS.filter(({ id }) => sent(id, path)).map(({ id }) => id)]);
+    }
   });
 });
