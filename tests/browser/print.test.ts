@@ -66,6 +66,8 @@ describe("the report of a fault", () => {
     await page.keyboard.press("Enter");
     const summary = ask.locator(".report summary");
     await summary.waitFor();
+    // The figure of the answer is fetched after the answer; it has nothing to do with the report.
+    await ask.locator("svg.fig").first().waitFor({ state: "attached" });
     expect(await ask.locator(".report textarea").isVisible()).toBe(false);
     const before = requests.length;
     await summary.focus();
