@@ -162,6 +162,11 @@ describe("the returns desk", () => {
       if (trouble === "older") expect(of(learner)).toContain("edition 0.0.9");
       if (trouble === "edited") expect(of(learner)).toContain("The sum does not fit");
     }
+    const results = await page.locator(".returns-table tbody tr td:last-child").allTextContents();
+    const many = (result: string): number => results.filter((one) => one.trim() === result).length;
+    const told = ([["passes", "pass"], ["not yet", "not yet"], ["unknown", "unknown"]] as const).filter(([result]) => many(result) > 0).map(([result, word]) => `${many(result)} ${word}`).join(", ");
+    expect(results).toHaveLength(24);
+    await page.getByText(`By the rule: ${told}.`).waitFor();
     expect(of("gannet-05")).toMatch(/lacks lines \(\d+ of them\)/);
     await page.getByText("n = 18").waitFor();
     await page.getByRole("button", { name: "Count it all the same" }).press("Enter");

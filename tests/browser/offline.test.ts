@@ -43,6 +43,8 @@ describe("the course on a device", () => {
     await openKeeping(page);
     await page.getByRole("button", { name: /^Keep the course on this device \(\d/ }).press("Enter");
     await page.getByText("The course is kept on this device, in the edition").waitFor({ timeout: 40_000 });
+    await page.goto(`${address()}/no-such-page/`);
+    const notFound = await page.getByRole("heading", { level: 1 }).textContent();
     // With the server gone, what opens comes from the device.
     await held.served?.close();
     await page.goto(`${address()}/practice/path-width/`);
@@ -59,6 +61,8 @@ describe("the course on a device", () => {
     await page.locator(".hits").getByText("Table, cuff and clock").first().waitFor();
     await page.goto(`${address()}/modules/fluid/`);
     expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe("Fluid");
+    await page.goto(`${address()}/no-such-page/`);
+    expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe(notFound);
     await page.goto(`${address()}/without-a-network/`);
     await page.getByRole("button", { name: "Remove it from this device" }).press("Enter");
     await page.getByText("The course is removed from this device.").waitFor();

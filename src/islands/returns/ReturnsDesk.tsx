@@ -1,5 +1,5 @@
 import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from "react";
-import { type CountChoice, type DeskRow, papersOf, type RowState } from "../../engine/cohort/desk-row.ts";
+import { type CountChoice, type DeskRow, papersOf, resultBy, type RowState } from "../../engine/cohort/desk-row.ts";
 import type { Paper } from "../../engine/cohort/paper.ts";
 import type { Returns } from "../../engine/cohort/returns.ts";
 import { listId, type TeachingList } from "../../engine/record/list-form.ts";
@@ -27,6 +27,17 @@ const countedText = (rows: readonly DeskRow[], { refused, copies }: Returns): st
   const counts = [...STATES.map((state) => [state, rows.filter((row) => row.state === state).length] as const), ["refused", refused.length] as const, ["copies", copies] as const];
   const parts = counts.filter(([, count]) => count > 0).map(([id, count]) => filled(words.count[id], { n: String(count) }));
   return `${filled(words.counted, { all: String(rows.length + refused.length) })} ${parts.join(", ")}.`;
+};
+
+const RESULTS: readonly DeskRow["result"][] = ["passes", "not-yet", "unknown"];
+
+/** How many the rule lets through, by the director's choices; who sent nothing that could be read is unknown. */
+const ruledText = (rows: readonly DeskRow[], { refused }: Returns, choice: CountChoice): string => {
+  const known = new Set(rows.map(({ learner }) => learner));
+  const unread = refused.filter(({ learner }) => learner === null || !known.has(learner));
+  const results = [...rows.map((row) => resultBy(row, choice)), ...unread.map(() => "unknown" as const)];
+  const parts = RESULTS.map((result) => [result, results.filter((one) => one === result).length] as const).filter(([, count]) => count > 0);
+  return `${words.byRuleLead} ${parts.map(([result, count]) => filled(words.byRule[result], { n: String(count) })).join(", ")}.`;
 };
 
 /** Asks before the page goes, while it holds what was read. */
@@ -70,6 +81,7 @@ const OpenDesk = ({ list, modules }: { readonly list: TeachingList; readonly mod
       {isHolding ? (
         <>
           <h2>{words.came}</h2>
+          {done === all ? <p className="note" role="status">{ruledText(rows, returns, { alsoCounted, byCorrection })}</p> : null}
           <ReturnsTable rows={rows} returns={returns} isSupervised={list.spoken !== null} byCorrection={byCorrection} alsoCounted={alsoCounted} onCount={count} />
           <Corrections rows={rows} byCorrection={byCorrection} onChoose={setByCorrection} />
           {papers.length === 0 ? <p className="note">{words.understandingNone}</p> : <Suspense fallback={null}><Understanding papers={papers} modules={modules} must={must} /></Suspense>}

@@ -53,12 +53,19 @@ const kept = async (request: Request): Promise<Response | null> => {
 
 const slow = (): Promise<null> => new Promise((done) => setTimeout(() => done(null), PATIENCE_MS));
 
+/** Without a network an address that is not kept gives the site's own page about that, where a page was asked for. */
+const lost = async (request: Request, error: unknown): Promise<Response> => {
+  const page = request.mode === "navigate" ? await kept(new Request(addressOf("404.html"))) : null;
+  if (page === null) throw error;
+  return page;
+};
+
 const answer = async (request: Request): Promise<Response> => {
   const here = await kept(request);
   // A file whose name holds its hash never changes.
   if (here !== null && request.url.includes("/_astro/")) return here;
   const there = fetch(request);
-  if (here === null) return there;
+  if (here === null) return there.catch((error: unknown) => lost(request, error));
   return (await Promise.race([there.catch(() => null), slow()])) ?? here;
 };
 
