@@ -167,6 +167,7 @@ describe("the returns desk", () => {
     const told = ([["passes", "pass"], ["not yet", "not yet"], ["unknown", "unknown"]] as const).filter(([result]) => many(result) > 0).map(([result, word]) => `${many(result)} ${word}`).join(", ");
     expect(results).toHaveLength(24);
     await page.getByText(`By the rule: ${told}.`).waitFor();
+    await page.locator(".completion").getByText(`${DEMO_LIST.title}, ${DEMO_LIST.spoken === null ? "not supervised" : "supervised"}`).waitFor();
     expect(of("gannet-05")).toMatch(/lacks lines \(\d+ of them\)/);
     await page.getByText("n = 18").waitFor();
     await page.getByRole("button", { name: "Count it all the same" }).press("Enter");

@@ -84,7 +84,7 @@ const OpenDesk = ({ list, modules }: { readonly list: TeachingList; readonly mod
           {done === all ? <p className="note" role="status">{ruledText(rows, returns, { alsoCounted, byCorrection })}</p> : null}
           <ReturnsTable rows={rows} returns={returns} isSupervised={list.spoken !== null} byCorrection={byCorrection} alsoCounted={alsoCounted} onCount={count} />
           <Corrections rows={rows} byCorrection={byCorrection} onChoose={setByCorrection} />
-          {papers.length === 0 ? <p className="note">{words.understandingNone}</p> : <Suspense fallback={null}><Understanding papers={papers} modules={modules} must={must} /></Suspense>}
+          {papers.length === 0 ? <p className="note">{words.understandingNone}</p> : <Suspense fallback={null}><Understanding papers={papers} modules={modules} must={must} about={filled(list.spoken === null ? words.aboutAlone : words.aboutSupervised, { title: list.title })} /></Suspense>}
           <ClearDesk onClear={() => { clear(); setAlsoCounted(new Set()); setByCorrection(false); }} />
         </>
       ) : null}

@@ -22,7 +22,7 @@ const Row = ({ row: { learner, place, list, attempts, firstAt, lastAt, answered,
 );
 
 /** Who worked through what and when; a page to sign, and no more than that. */
-export const Completion = memo(({ papers, onPrint }: { readonly papers: readonly Paper[]; readonly onPrint: () => void }) => {
+export const Completion = memo(({ papers, about, onPrint }: { readonly papers: readonly Paper[]; readonly about?: string | undefined; readonly onPrint: () => void }) => {
   const rows = completionRows(papers);
   const lists = [...new Set(rows.map(({ list }) => list))];
   const isOneList = lists.length === 1;
@@ -31,7 +31,7 @@ export const Completion = memo(({ papers, onPrint }: { readonly papers: readonly
     <section>
       <div className="completion">
         <h3 id="completion">{words.title}</h3>
-        {isOneList ? <p className="l">{words.list} <span className="v">{lists[0]}</span></p> : null}
+        {isOneList ? <p className="l">{words.list} {about === undefined ? null : <b>{about} </b>}<span className="v">{lists[0]}</span></p> : null}
         <p className="note">{words.lead}</p>
         <table className="plain result-table cohort">
           <thead><tr>{heads.map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>

@@ -37,6 +37,8 @@ export interface UnderstandingProps {
   readonly modules?: readonly CourseModule[];
   /** Families of the list of which every question must be right. */
   readonly must?: readonly string[];
+  /** The list in words, and whether it was supervised, for the completion list; a saved file holds only its number. */
+  readonly about?: string;
 }
 
 const figuresOf = (papers: readonly Paper[]) => {
@@ -63,7 +65,7 @@ const Head = ({ learners, answers }: { readonly learners: number; readonly answe
 );
 
 /** What the papers of a cohort show: unsafe answers first, always with how sure a figure is, or why there is none. */
-export const Understanding = ({ papers, modules = NO_MODULES, must = NO_FAMILIES }: UnderstandingProps) => {
+export const Understanding = ({ papers, modules = NO_MODULES, must = NO_FAMILIES, about }: UnderstandingProps) => {
   const families = useFamilies(papers);
   const names = useMemo(() => namesOf(families, modules), [families, modules]);
   const figures = useMemo(() => figuresOf(papers), [papers]);
@@ -90,7 +92,7 @@ export const Understanding = ({ papers, modules = NO_MODULES, must = NO_FAMILIES
       </> : null}
       <Cut form={figures.form} names={names} must={must} />
       <Viva papers={papers} families={families} names={names} learners={learners} chosen={chosen} onChoose={setPicked} isWhole={printed === "cards"} onPrint={print} />
-      <Completion papers={papers} onPrint={printCompletion} />
+      <Completion papers={papers} about={about} onPrint={printCompletion} />
       <Exports papers={papers} families={families} />
     </div>
   );
