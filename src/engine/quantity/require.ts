@@ -30,6 +30,7 @@ export const requireNumber = (name: string, value: unknown, range: Range = {}): 
 };
 
 const ABOVE_NONE: Range = { least: 0 };
+const NONE_OR_MORE: Range = { least: 0, leastIncluded: true };
 
 /** Checks that every named number is finite and greater than 0. */
 export const requirePositive = (values: Readonly<Record<string, unknown>>): void => {
@@ -38,9 +39,7 @@ export const requirePositive = (values: Readonly<Record<string, unknown>>): void
 
 /** Checks that every named number is finite and 0 or greater. */
 export const requireNotNegative = (values: Readonly<Record<string, unknown>>): void => {
-  for (const [name, value] of Object.entries(values)) {
-    requireNumber(name, value, { least: 0, leastIncluded: true });
-  }
+  for (const name of Object.keys(values)) requireNumber(name, values[name], NONE_OR_MORE);
 };
 
 /** Checks that every named number is finite; any sign is allowed. */
@@ -50,8 +49,9 @@ export const requireFinite = (values: Readonly<Record<string, unknown>>): void =
 
 /** Checks that every named number is a whole number, 0 included. */
 export const requireCount = (values: Readonly<Record<string, unknown>>): void => {
-  for (const [name, value] of Object.entries(values)) {
-    requireNumber(name, value, { least: 0, leastIncluded: true });
+  for (const name of Object.keys(values)) {
+    const value = values[name];
+    requireNumber(name, value, NONE_OR_MORE);
     if (!Number.isSafeInteger(value)) throw new RangeError(`${name} must be a whole number, got ${String(value)}`);
   }
 };

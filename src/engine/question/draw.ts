@@ -17,9 +17,11 @@ const LEAST_SLIPS = 2;
 const isTellingApart = (family: Family, draw: Draw): boolean => {
   const rules = rulesOf(family);
   if (rules.isGivenAway?.(family, draw)) return false;
-  const slips = rules.slips(family, draw).map(({ response }) => signature(response));
-  const all = new Set([signature(rules.answer(family, draw)), ...slips]);
-  return slips.length >= LEAST_SLIPS && all.size === slips.length + 1;
+  const slips = rules.slips(family, draw);
+  if (slips.length < LEAST_SLIPS) return false;
+  const met = new Set([signature(rules.answer(family, draw))]);
+  for (const { response } of slips) met.add(signature(response));
+  return met.size === slips.length + 1;
 };
 
 const labelOf = (label: string | ((say: Say) => string), say: Say): string => (typeof label === "string" ? label : label(say));
