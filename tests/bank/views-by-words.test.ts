@@ -6,7 +6,7 @@ import { pictureOfItem } from "../../src/figures/picture-of-item.ts";
 
 /**
  * A second way to the answers of the families that show a view through the scope: whoever cannot see the picture reads its
- * words, and reasons from them by anatomy as any textbook has it (from memory; no table of it was read).
+ * words, and reasons from them by anatomy (from memory; no table of it was read).
  */
 const ITEMS = 150;
 

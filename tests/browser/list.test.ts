@@ -1,32 +1,15 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { BrowserContext, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { linkText } from "../../src/engine/record/list-link.ts";
-import { launchBrowser, NO_BROWSER } from "../../src/tools/find-browser.ts";
-import { type Served, startServer } from "../../src/tools/serve.ts";
 import { ARRIVALS, DEMO_LIST, TRUTH } from "../support/demo-cohort.ts";
 import { listOf } from "../support/lists.ts";
+import { axe, overflow } from "./measure.ts";
+import { browserForTests } from "./open.ts";
 
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const PATIENCE = { timeout: 180_000 };
-const held: { browser?: Browser; served?: Served } = {};
-
-beforeAll(async () => {
-  held.served = await startServer();
-  const launched = await launchBrowser();
-  if (!launched) throw new Error(NO_BROWSER);
-  held.browser = launched;
-});
-afterAll(async () => {
-  await held.browser?.close();
-  await held.served?.close();
-});
-
-const contextOf = async (width: number): Promise<BrowserContext> => {
-  if (!held.browser) throw new Error(NO_BROWSER);
-  return held.browser.newContext({ viewport: { width, height: 900 }, acceptDownloads: true });
-};
+const { browser, address } = browserForTests();
+const contextOf = (width: number): Promise<BrowserContext> => browser().newContext({ viewport: { width, height: 900 }, acceptDownloads: true });
 
 /** A page that has woken, with whatever it had to complain of. */
 const pageAt = async (context: BrowserContext, path: string, noise: string[] = []): Promise<Page> => {
@@ -34,15 +17,13 @@ const pageAt = async (context: BrowserContext, path: string, noise: string[] = [
   page.on("console", (message) => noise.push(message.text()));
   page.on("pageerror", (error) => noise.push(error.message));
   page.on("request", (request) => {
-    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(held.served?.address ?? "")) noise.push(`asked ${request.url()}`);
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(address())) noise.push(`asked ${request.url()}`);
   });
-  await page.goto(`${held.served?.address}${path}`);
+  await page.goto(`${address()}${path}`);
   await page.locator("astro-island:not([ssr])").first().waitFor({ state: "attached" });
   return page;
 };
 
-const axe = async (page: Page): Promise<readonly string[]> => (await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withTags(RULES).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
-const overflow = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
 const isSound = async (page: Page): Promise<void> => {
   expect(await axe(page)).toEqual([]);
   expect(await overflow(page)).toBeLessThanOrEqual(0);

@@ -1,25 +1,11 @@
-import type { Browser, BrowserContext, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchBrowser, NO_BROWSER } from "../../src/tools/find-browser.ts";
-import { type Served, startServer } from "../../src/tools/serve.ts";
+import type { BrowserContext, Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
+import { browserForTests } from "./open.ts";
 
 const PATIENCE = { timeout: 60_000 };
-const held: { browser?: Browser; served?: Served } = {};
-
-beforeAll(async () => {
-  held.served = await startServer();
-  const browser = await launchBrowser();
-  if (!browser) throw new Error(NO_BROWSER);
-  held.browser = browser;
-});
-afterAll(async () => {
-  await held.browser?.close();
-  await held.served?.close().catch(() => undefined);
-});
-
-const address = (): string => held.served?.address ?? "";
+const { browser, address, closeSite } = browserForTests();
 const fresh = async (): Promise<{ context: BrowserContext; page: Page }> => {
-  const context = await (held.browser as Browser).newContext({ viewport: { width: 390, height: 844 } });
+  const context = await browser().newContext({ viewport: { width: 390, height: 844 } });
   return { context, page: await context.newPage() };
 };
 const openKeeping = async (page: Page): Promise<void> => {
@@ -46,7 +32,7 @@ describe("the course on a device", () => {
     await page.goto(`${address()}/no-such-page/`);
     const notFound = await page.getByRole("heading", { level: 1 }).textContent();
     // With the server gone, what opens comes from the device.
-    await held.served?.close();
+    await closeSite();
     await page.goto(`${address()}/practice/path-width/`);
     const ask = page.locator('[data-family="path-width"]');
     await ask.scrollIntoViewIfNeeded();

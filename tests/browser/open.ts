@@ -12,8 +12,8 @@ export interface Opened {
   readonly close: () => Promise<void>;
 }
 
-/** A server and a browser for the tests of one file. */
-export const siteForTests = () => {
+/** The site and a browser for the tests of one file; both end with it. */
+export const browserForTests = () => {
   const held: { browser?: Browser; served?: Served } = {};
   beforeAll(async () => {
     held.served = await startServer();
@@ -25,24 +25,33 @@ export const siteForTests = () => {
     await held.browser?.close();
     await held.served?.close();
   });
-  return async (path: string, options: BrowserContextOptions = {}): Promise<Opened> => {
+  const both = (): { readonly browser: Browser; readonly served: Served } => {
     const { browser, served } = held;
     if (!browser || !served) throw new Error("The site is not served yet");
-    const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+    return { browser, served };
+  };
+  return { browser: (): Browser => both().browser, address: (): string => both().served.address, closeSite: (): Promise<void> => both().served.close() };
+};
+
+/** Pages of the built site, for the tests of one file. */
+export const siteForTests = () => {
+  const { browser, address } = browserForTests();
+  return async (path: string, options: BrowserContextOptions = {}): Promise<Opened> => {
+    const context = await browser().newContext({ viewport: { width: 1280, height: 900 }, ...options });
     const page = await context.newPage();
     const noise: string[] = [];
     const requests: string[] = [];
     page.on("console", (message) => noise.push(message.text()));
     page.on("pageerror", (error) => noise.push(error.message));
     page.on("request", (request) => {
-      requests.push(request.url().replace(served.address, ""));
-      if (!request.url().startsWith(served.address) && !request.url().startsWith("data:")) noise.push(`asked ${request.url()}`);
+      requests.push(request.url().replace(address(), ""));
+      if (!request.url().startsWith(address()) && !request.url().startsWith("data:")) noise.push(`asked ${request.url()}`);
     });
     page.on("requestfailed", (request) => {
       // A request that a reload cut off says nothing about the page.
       if (!request.failure()?.errorText.includes("ERR_ABORTED")) noise.push(`failed ${request.url()}`);
     });
-    await page.goto(served.address + path);
+    await page.goto(address() + path);
     return { page, noise, requests, close: () => context.close() };
   };
 };

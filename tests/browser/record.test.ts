@@ -1,36 +1,14 @@
 import { readFileSync } from "node:fs";
-import { AxeBuilder } from "@axe-core/playwright";
-import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, it } from "vitest";
 import { corruptLine, fullQuota, newerSchema, twoTabs, wrongClock } from "../../src/tools/faults/cases.ts";
 import { answerOnce, openQuestion, startKeeping } from "../../src/tools/faults/drive.ts";
 import { killTabs } from "../../src/tools/faults/kills.ts";
-import { launchBrowser, NO_BROWSER } from "../../src/tools/find-browser.ts";
-import { type Served, startServer } from "../../src/tools/serve.ts";
+import { axe, overflow } from "./measure.ts";
+import { browserForTests } from "./open.ts";
 
-const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const PATIENCE = { timeout: 180_000 };
-const held: { browser?: Browser; served?: Served } = {};
-
-const browser = (): Browser => {
-  if (!held.browser) throw new Error(NO_BROWSER);
-  return held.browser;
-};
-const address = (): string => held.served?.address ?? "";
-
-beforeAll(async () => {
-  held.served = await startServer();
-  const launched = await launchBrowser();
-  if (!launched) throw new Error(NO_BROWSER);
-  held.browser = launched;
-});
-afterAll(async () => {
-  await held.browser?.close();
-  await held.served?.close();
-});
-
-const axe = async (page: Page): Promise<readonly string[]> => (await new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).setLegacyMode(true).withTags(RULES).analyze()).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`);
-const overflow = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+const { browser, address } = browserForTests();
 
 describe("the record, when things go wrong", () => {
   it("loses no kept answer when ten tabs are killed while they answer", PATIENCE, async () => {
