@@ -1,4 +1,4 @@
-import { type Names, phraseIn, wordings } from "./search-words.ts";
+import { goesOn, type Names, phraseIn, tellingWords, wordings } from "./search-words.ts";
 
 /** One page that search found. */
 export interface Hit {
@@ -80,21 +80,54 @@ interface Asked {
   readonly weight: number;
 }
 
-/** The searches that a question is made of: the phrase alone where it is quoted, else all wordings and their words. */
-const searchesOf = ({ typed, glossary }: Search): readonly Asked[] => {
-  const phrase = phraseIn(typed);
-  if (phrase !== null) return [{ text: `"${phrase}"`, weight: WHOLE }];
-  const whole = wordings(typed, glossary);
-  const single = [...new Set(whole.flatMap((text) => text.split(" ")))];
-  return [...whole.map((text) => ({ text, weight: WHOLE })), ...single.map((text) => ({ text, weight: 1 }))];
+/** True where some page holds the word, or one that begins with it. For any other word the index would bring pages by an ever shorter beginning. */
+const isHeld = async (index: Index, word: string): Promise<boolean> => {
+  if ((await index.search(`"${word}"`, { filters: {} })).results.length > 0) return true;
+  const [first] = (await index.search(word, { filters: {} })).results;
+  return first !== undefined && goesOn(word, piecesOf((await first.data()).excerpt).filter(({ isFound }) => isFound).map(({ text }) => text));
 };
 
+/** Of these words those that a page holds; of a word with hyphens that none holds, its parts. */
+const heldOf = async (index: Index, words: readonly string[]): Promise<ReadonlyMap<string, readonly string[]>> => {
+  const among = async (some: readonly string[]): Promise<readonly string[]> => (await Promise.all(some.map(async (word) => ((await isHeld(index, word)) ? [word] : [])))).flat();
+  return new Map(await Promise.all(words.map(async (word) => {
+    const whole = await among([word]);
+    return [word, whole.length > 0 || !word.includes("-") ? whole : await among(word.split("-").filter((part) => part !== ""))] as const;
+  })));
+};
+
+interface Asking {
+  readonly searches: readonly Asked[];
+  /** Words that no page holds, and for which the glossary has no other name. */
+  readonly missing: readonly string[];
+}
+
+/** The searches that a question is made of: the phrase alone where it is quoted, else all wordings and their words, as far as any page holds them. */
+const askingOf = async (index: Index, { typed, glossary }: Search): Promise<Asking> => {
+  const phrase = phraseIn(typed);
+  if (phrase !== null) return { searches: [{ text: `"${phrase}"`, weight: WHOLE }], missing: [] };
+  const all = wordings(typed, glossary);
+  const held = await heldOf(index, [...new Set(all.flatMap((text) => text.split(" ")))]);
+  const whole = [...new Set(all.map((text) => text.split(" ").flatMap((word) => held.get(word) ?? []).join(" ")))].filter((text) => text !== "");
+  const single = [...new Set([...held.values()].flat())];
+  const missing = all.length > 1 ? [] : tellingWords(typed).split(" ").filter((word) => held.get(word)?.length === 0);
+  return { searches: [...whole.map((text) => ({ text, weight: WHOLE })), ...single.map((text) => ({ text, weight: 1 }))], missing };
+};
+
+/** What a search brought. */
+export interface Result {
+  readonly count: number;
+  readonly hits: readonly Hit[];
+  readonly missing: readonly string[];
+}
+
 /** Pages that hold the words, or their other names, best first. Rejects where the site was not built with an index. */
-export const searchFor = async (folder: string, search: Search): Promise<{ readonly count: number; readonly hits: readonly Hit[] }> => {
+export const searchFor = async (folder: string, search: Search): Promise<Result> => {
   const index = await open(folder);
-  const lists = await Promise.all(searchesOf(search).map(async ({ text, weight }) => ({ weight, ...(await index.search(text, { filters: search.filters })) })));
+  const { searches, missing } = await askingOf(index, search);
+  const lists = await Promise.all(searches.map(async ({ text, weight }) => ({ weight, ...(await index.search(text, { filters: search.filters })) })));
   const ranked = joined(lists);
   const read = await Promise.all(ranked.slice(0, MOST_READ).map(async ({ raw, score }) => ({ data: await raw.data(), score })));
   const weighed = read.map(({ data, score }) => ({ data, score: score * (BY_KIND[data.filters["kind"]?.[0] ?? ""] ?? 1) })).toSorted((first, second) => second.score - first.score);
-  return { count: ranked.length, hits: weighed.slice(0, MOST_HITS).map(({ data: { url, excerpt, meta } }) => ({ title: meta.title ?? url, address: url, excerpt: piecesOf(excerpt) })) };
+  return { count: ranked.length, missing, hits: weighed.slice(0, MOST_HITS).map(({ data: { url, excerpt, meta } }) => ({ title: meta.title ?? url, address: url, excerpt: piecesOf(excerpt) })) };
 };

@@ -9,6 +9,9 @@ const wordsIn = (text: string): readonly string[] => text.toLowerCase().replace(
 /** What stands between quotes where the whole question does: whoever quotes wants these words in this order. */
 export const phraseIn = (typed: string): string | null => /^\s*["“”](.+)["“”]\s*$/.exec(typed)?.[1]?.trim() ?? null;
 
+/** True where one of the words found goes on from what was typed: whoever types a beginning finds the word. */
+export const goesOn = (typed: string, found: readonly string[]): boolean => found.flatMap(wordsIn).flatMap((word) => [word, ...word.split("-")]).some((word) => word.startsWith(typed));
+
 /** What was typed, without the words that every question has; all of it where nothing else is left. */
 export const tellingWords = (typed: string): string => {
   const all = wordsIn(typed);

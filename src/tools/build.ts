@@ -6,6 +6,7 @@ import { address } from "../build/address.ts";
 import { writeOffline } from "./offline/write.ts";
 import { policyOf } from "./policy.ts";
 import { runNode } from "./run-node.ts";
+import { searchText } from "./search-text.ts";
 import { siteMap } from "./site-map.ts";
 
 const project = resolve(import.meta.dirname, "../..");
@@ -14,14 +15,22 @@ const dist = join(project, "dist");
 /** Files of the search package that our own search page never loads. */
 const UNUSED = /^(pagefind-ui|pagefind-modular-ui|pagefind-component-ui|pagefind-highlight)/;
 
-const index = async (): Promise<number> => {
+interface BuiltPage {
+  readonly name: string;
+  readonly html: string;
+}
+
+const index = async (pages: readonly BuiltPage[]): Promise<number> => {
   const { index: made, errors } = await pagefind.createIndex({});
   if (!made) throw new Error(`The search index could not be made: ${errors.join("; ")}`);
-  const { page_count } = await made.addDirectory({ path: dist });
+  for (const { name, html } of pages) {
+    const added = await made.addHTMLFile({ sourcePath: name.replaceAll("\\", "/"), content: searchText(html) });
+    if (added.errors.length > 0) throw new Error(`${name} could not be read for search: ${added.errors.join("; ")}`);
+  }
   await made.writeFiles({ outputPath: join(dist, "pagefind") });
   await pagefind.close();
   for (const name of readdirSync(join(dist, "pagefind")).filter((one) => UNUSED.test(one))) rmSync(join(dist, "pagefind", name));
-  return page_count;
+  return pages.length;
 };
 
 const main = async (): Promise<void> => {
@@ -34,7 +43,7 @@ const main = async (): Promise<void> => {
   writeFileSync(join(dist, "policy.txt"), `${policyOf(read.map(({ html }) => html))}\n`);
   const map = siteMap(address, read);
   if (map !== null) writeFileSync(join(dist, "sitemap.xml"), map);
-  const found = await index();
+  const found = await index(read);
   if (!existsSync(join(dist, "pagefind", "pagefind.js"))) throw new Error("The search index has no program file.");
   writeOffline(dist);
   console.log(`Built ${pages.length} pages in dist; search reads ${found} of them.`);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { axe } from "./measure.ts";
 import { siteForTests } from "./open.ts";
 
 const open = siteForTests();
@@ -85,6 +86,61 @@ describe("search", () => {
     expect(await excerptsFor("popliteal hiatus")).toEqual(fresh);
     expect(await page.getByRole("searchbox").getAttribute("maxlength")).toBe("120");
     expect(noise).toEqual([]);
+    await close();
+  });
+
+  it("says that nothing was found for a word that stands nowhere, and what to try", async () => {
+    const { page, noise, close } = await open("/search/");
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    for (const typed of ["zzqknee", "meniscoblarg", "meniscoblarg zzqknee", '"meniscus of the moon"']) {
+      await page.getByRole("searchbox").fill(typed);
+      await page.getByRole("searchbox").press("Enter");
+      await page.getByText(`Nothing found for “${typed}”.`).waitFor();
+      expect([typed, await page.locator(".hits").count(), await page.getByText("Check the spelling").count()]).toEqual([typed, 0, 1]);
+    }
+    await page.getByRole("searchbox").fill("meniscoblarg popliteus");
+    await page.getByRole("searchbox").press("Enter");
+    await page.getByText("No page holds “meniscoblarg”.").waitFor();
+    const both = await page.locator(".hits li > a").allInnerTexts();
+    await page.getByRole("searchbox").fill("popliteus");
+    await page.getByRole("searchbox").press("Enter");
+    await page.getByText("pages for “popliteus”.").waitFor();
+    expect(await page.locator(".hits li > a").allInnerTexts()).toEqual(both);
+    await page.getByRole("searchbox").fill("popl");
+    await page.getByRole("searchbox").press("Enter");
+    await page.getByText("pages for “popl”.").waitFor();
+    await page.locator(".facets select").nth(2).selectOption("M14");
+    await page.getByText("Nothing found for “popl”.").waitFor();
+    await page.getByText("Set the lists above to “all”").waitFor();
+    expect(await axe(page)).toEqual([]);
+    expect(noise).toEqual([]);
+    await close();
+  });
+
+  it("takes the old pages away when an empty box is asked for", async () => {
+    const { page, close } = await open("/search/");
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    await page.getByRole("searchbox").fill("meniscus");
+    await page.getByRole("searchbox").press("Enter");
+    await page.locator(".hits").waitFor();
+    await page.getByRole("searchbox").fill("  ");
+    await page.getByRole("searchbox").press("Enter");
+    await page.getByText("Type what you look for").waitFor();
+    expect([await page.locator(".hits").count(), await page.getByText("“meniscus”").count()]).toEqual([0, 0]);
+    await close();
+  });
+
+  it("runs no two words of a page together in what it shows of it", async () => {
+    const { page, close } = await open("/search/");
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    for (const typed of ["stop", "ledger", "zone width", "module minutes"]) {
+      await page.getByRole("searchbox").fill(typed);
+      await page.getByRole("searchbox").press("Enter");
+      await page.getByText(`“${typed}”`).waitFor();
+      // The gallery of questions shows names of a program, which are written so.
+      const glued = (await page.locator('.hits li:not(:has(a[href*="/gallery/"])) > p').allInnerTexts()).flatMap((text) => text.match(/\p{Ll}{2}(?:\p{Lu}\p{Ll}{2}|[.;]\p{Lu}|\d)\S*/gu) ?? []);
+      expect([typed, glued]).toEqual([typed, []]);
+    }
     await close();
   });
 
