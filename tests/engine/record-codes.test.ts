@@ -66,12 +66,13 @@ describe("a sheet number", () => {
   it("says in a sentence what is wrong with a code", () => {
     const text = sheetNumberText({ edition: 1, plan: 2, nonce: 1, picks: [] });
     const carry = carryCode(stateOf([], FIRST_DAY), PLAN, FIRST_DAY);
-    const rows = [["", "empty"], [" - ", "empty"], ["12#4", "foreign-sign"], ["12", "length"], [text.repeat(9), "length"], [carry, "other-kind"], ["0".repeat(300), "length"]] as const;
+    const rows = [["", "empty"], [" - ", "empty"], ["12#4", "foreign-sign"], ["12", "short"], ["abc", "short"], [text.slice(0, 4), "short"], [text.slice(0, -1), "short"], [`${text.slice(0, -1)}${text.endsWith("0") ? "1" : "0"}`, "check"], [text.repeat(9), "length"], [carry, "other-kind"], ["0".repeat(300), "length"]] as const;
     for (const [typed, fault] of rows) {
       expect([typed, readSheetNumber(typed)]).toEqual([typed, { fault }]);
       expect(CODE_WORDS.en[fault]).toMatch(/^[A-Z].+\.$/);
     }
-    expect(readSheetNumber(text.slice(0, -1))).toHaveProperty("fault");
+    for (const typed of ["abc", "7", carry.slice(0, 5)]) expect([typed, readCarryCode(typed, [PLAN])]).toEqual([typed, { fault: "short" }]);
+    expect(readCarryCode(text, [PLAN])).toEqual({ fault: "other-kind" });
   });
 
   it("refuses to be made of what it cannot hold", () => {

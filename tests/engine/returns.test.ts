@@ -20,6 +20,7 @@ const gathered = (arrivals: readonly Arrival[], list: TeachingList): Returns => 
 const rowsOf = (arrivals: readonly Arrival[], list: TeachingList, desk: Desk = deskOf(list)) => gathered(arrivals, list).people.map((person) => deskRow(person, desk));
 const arrival = (text: string, name = "one"): Arrival => ({ name, text });
 const list = listOf(["greatest-depth", "how-many"]);
+const SEED = 20261201;
 
 /** What a letter of the truth comes to: a slip may be graded a power of ten or a wrong rounding, but never right; and it is unsafe only where the letter says so or where no safe slip exists. */
 const LETTER: Readonly<Record<string, (verdict: string) => boolean>> = { "+": (verdict) => verdict === "right", "-": (verdict) => verdict !== "right", "!": (verdict) => verdict !== "right" };
@@ -124,6 +125,44 @@ describe("a hand-in", () => {
     expect(readHandIns(`${block}\n\n${quoted}`)).toHaveLength(2);
   });
 
+  /** A hand-in of a place whose half-width signs are spelled with hyphens, two and three side by side. */
+  const dashed = (place: string) => handInBlock({ ...handIn, place });
+  const places = ["Northmoor", "sﾀsﾀsﾀ sﾀ", "s！s！s！ s！s！"];
+
+  it("survives a mail program that puts dashes for hyphens, and is the same hand-in", () => {
+    const dashes = ["–", "—", "‑", "‐", "−"];
+    for (const place of places) {
+      const block = dashed(place);
+      const whole = readHandIns(block);
+      expect(whole.map(({ kind }) => kind)).toEqual(["hand-in"]);
+      for (const dash of dashes) expect([dash, readHandIns(block.replaceAll("-", dash))]).toEqual([dash, whole]);
+      // Two hyphens side by side become one long dash, three an em dash.
+      for (const dash of ["–", "—"]) expect([dash, readHandIns(block.replaceAll("--", dash))]).toEqual([dash, whole]);
+      expect(readHandIns(block.replaceAll("---", "—").replaceAll("--", "–"))).toEqual(whole);
+      // Dashes that somebody put around the block, and none of its own.
+      expect(readHandIns(`Here it is —\n${block.split("\n").map((line) => `– ${line}`).join("\n")}\n— sent on the way`)).toEqual(whole);
+    }
+    expect([/--/, /---/].map((joined) => places.some((place) => joined.test(dashed(place))))).toEqual([true, true]);
+  });
+
+  it(`with dashes anywhere is read as itself or not at all, and never as two things (seed ${SEED})`, () => {
+    const put = fc.constantFrom("–", "—", "‑", "−", "~", "=", "_", "");
+    fc.assert(fc.property(fc.constantFrom(...places), fc.array(fc.tuple(fc.nat(), put), { minLength: 1, maxLength: 8 }), (place, changes) => {
+      const block = dashed(place);
+      const changed = changes.reduce((text, [at, dash]) => { const from = at % text.length; return `${text.slice(0, from)}${dash}${text.slice(from + 1)}`; }, block);
+      const found = readHandIns(changed);
+      expect(found).toHaveLength(1);
+      if (found[0]?.kind === "hand-in") expect(found).toEqual(readHandIns(block));
+    }), { seed: SEED, numRuns: howMany(2000, 300) });
+  });
+
+  it("says what is missing of a block with dashes as it does of one with hyphens", () => {
+    const lines = dashed(places[2] ?? "").split("\n");
+    const cut = [...lines.slice(0, 3), ...lines.slice(5)].join("\n");
+    expect(readHandIns(cut.replaceAll("-", "–"))).toEqual(readHandIns(cut));
+    expect(readHandIns(cut)).toMatchObject([{ fault: "letters-missing", missing: 2, learner: "avocet-12" }]);
+  });
+
   it("says how much is missing, and from whom, where a block or a print is not whole", () => {
     const lines = handInBlock(handIn).split("\n");
     const without = (from: number, count: number): string => [...lines.slice(0, from), ...lines.slice(from + count)].join("\n");
@@ -205,6 +244,21 @@ describe("a completion code", () => {
     expect(readCompletion(code.toLowerCase(), "avocet-12")).toEqual({ list: shortList(listId(list)), attempt: 2, right: 7, unsafe: 1 });
     expect(readCompletion(code, "bittern-03")).toEqual({ fault: "content" });
     expect(readHandIns(`avocet-12 ${code}\nbittern-03, ${code}`).map(({ kind }) => kind)).toEqual(["code", "unread"]);
+  });
+
+  it("is read below its learner code, with dashes for hyphens, and for several attempts under one another", () => {
+    const second = completionCode({ list: shortList(listId(list)), attempt: 3, right: 8, unsafe: 0 }, "avocet-12");
+    const codes = (text: string) => readHandIns(text).map((found) => (found.kind === "code" ? [found.learner, found.code.attempt] : [found.kind]));
+    const read = [["avocet-12", 2]];
+    for (const text of [`avocet-12\n${code}`, `Dear all,\r\n\r\navocet-12\r\n\r\n  ${code.toLowerCase()}\r\nregards`, `avocet-12:\n${code.replaceAll("-", " ")}`, `avocet–12\n${code.replaceAll("-", "–")}`, `avocet‑12 ${code.replaceAll("-", "—")}`]) expect([text, codes(text)]).toEqual([text, read]);
+    expect(codes(`avocet-12\n${code}\n${second}`)).toEqual([["avocet-12", 2], ["avocet-12", 3]]);
+  });
+
+  it("is never read as two things, nor for somebody whom it was not made for", () => {
+    const kinds = (text: string) => readHandIns(text).map((found) => [found.kind, "learner" in found ? found.learner : null]);
+    for (const text of [`avocet-12 ${code}\n${code}`, `bittern-03\navocet-12 ${code}`, `avocet-12\n${code}\nbittern-03`]) expect([text, kinds(text)]).toEqual([text, [["code", "avocet-12"]]]);
+    expect(kinds(`bittern-03\n${code}\navocet-12`)).toEqual([["unread", "bittern-03"]]);
+    for (const text of [`${code}\navocet-12`, `${code}\n${code}`, "avocet-12\nsee you there"]) expect([text, kinds(text)]).toEqual([text, [["unread", null]]]);
   });
 });
 

@@ -42,6 +42,11 @@ describe("the code of a certificate of study", () => {
     expect([read.hasName("ida sorrel "), read.hasName("Ida Sorrell"), read.hasName("")]).toEqual([true, false, false]);
   });
 
+  it("that lacks signs is called too short, however few they are", () => {
+    const code = studyCode({ day: FIRST_DAY, modules: {}, stops: 0, answers: 12, answerDays: 3 }, "A", { ...PLAN, modules: [] }).replaceAll("-", "");
+    for (let signs = 1; signs < code.length; signs += 1) expect([signs, readStudyCode(code.slice(0, signs), [PLAN])]).toEqual([signs, { fault: "short" }]);
+  });
+
   it("never throws for what is typed", () => {
     fc.assert(fc.property(fc.string(), (typed) => { readStudyCode(typed, [PLAN]); }), { seed: SEED, numRuns: howMany(2000, 200) });
   });

@@ -69,6 +69,7 @@ describe("the learner's side", () => {
   it("opens links and codes, and says a sentence for what is neither", () => {
     expect(openedList(linkText(list))).toEqual({ list });
     expect(openedList("")).toEqual({ said: expect.stringContaining("Nothing was typed") });
+    expect(openedList("abc")).toEqual({ said: expect.stringContaining("too short:") });
     expect(openedList("ABCD-EFGH")).toEqual({ said: expect.stringContaining(".") });
     expect(openedList(linkText({ ...list, edition: 30 }))).toEqual({ said: expect.stringContaining("edition") });
   });

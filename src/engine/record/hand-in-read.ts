@@ -1,8 +1,10 @@
 import { canonicalJson } from "./canonical.ts";
-import { type CompletionCode, readCompletion } from "./completion-code.ts";
+import type { CompletionCode } from "./completion-code.ts";
+import { codesIn } from "./completion-lines.ts";
+import { DASHES, hyphenated } from "./dashes.ts";
 import { type HandIn, handInSum, isHandIn } from "./hand-in-form.ts";
 import { BLOCK_LINE, FILE_FORM, SUM_DIGITS } from "./hand-in-text.ts";
-import { isLearnerCode, learnerCode } from "./learner-code.ts";
+import { isLearnerCode } from "./learner-code.ts";
 import type { Route } from "./list-form.ts";
 import { parsedJson, textOfLetters } from "./text-bytes.ts";
 
@@ -47,7 +49,7 @@ export const fromLetters = (letters: string, { sum, route, learner = null }: { r
   return own.slice(0, SUM_DIGITS) === sum ? { kind: "hand-in", route, handIn: value, sum: own, isChanged: false } : unread("sum", { route, learner });
 };
 
-const fromBlock = (squeezed: string): Found => {
+const readBlock = (squeezed: string): Found => {
   const head = /^BEGINHAND-IN(\d{1,3}):([a-z0-9-]{3,24}):(\d{1,6}):/.exec(squeezed);
   if (head === null) return unread("cut-off", { route: "block" });
   const [whole, form, learner = "", count] = head;
@@ -61,10 +63,23 @@ const fromBlock = (squeezed: string): Found => {
   return fromLetters(letters, { sum, route: "block", learner });
 };
 
-/** Everything but the signs of a block is dropped: quote marks, also as a web page spells them, breaks, spaces, soft hyphens. */
+/** Ways to read the dashes of a block: as what somebody put around it, which is dropped, or as hyphens that a mail program changed. */
+const spellings = (piece: string): readonly string[] => [...new Set([piece.replace(/[^\w:-]/g, ""), ...hyphenated(piece)])];
+
+/** The first spelling whose count and sum fit; at most one can. Where none does, the fault of the one with hyphens is told. */
+const fromBlock = (piece: string): Found => {
+  const [dropped, ...others] = spellings(piece).map(readBlock);
+  const whole = [dropped, ...others].find((found) => found?.kind === "hand-in");
+  return whole ?? others[0] ?? dropped ?? unread("cut-off", { route: "block" });
+};
+
+const BEGIN = new RegExp(`BEGINHAND[${DASHES}-]IN\\d`);
+const NO_SIGN = new RegExp(`[^\\w:${DASHES}-]`, "g");
+
+/** Everything but the signs of a block, and dashes, is dropped: quote marks, also as a web page spells them, breaks, spaces, soft hyphens. */
 const blocksIn = (text: string): readonly string[] => {
-  const squeezed = text.replace(/&(?:gt|lt|amp|nbsp);/g, "").replace(/[^\w:-]/g, "");
-  return squeezed.split(/(?=BEGINHAND-IN\d)/).filter((piece) => piece.startsWith("BEGINHAND-IN"));
+  const squeezed = text.replace(/&(?:gt|lt|amp|nbsp);/g, "").replace(NO_SIGN, "");
+  return squeezed.split(new RegExp(`(?=${BEGIN.source})`)).filter((piece) => piece.search(BEGIN) === 0);
 };
 
 const partsIn = (text: string): readonly Found[] =>
@@ -72,14 +87,6 @@ const partsIn = (text: string): readonly Found[] =>
     const isIn = Number(at) >= 1 && Number(at) <= Number(of) && Number(of) <= MOST_PARTS;
     return isIn ? [{ kind: "part", sum, at: Number(at), of: Number(of), letters }] : [];
   });
-
-const codeLine = (line: string): Found | null => {
-  const [, named = "", typed = ""] = /^\s*([\w-]{3,24})[\s,;:]{1,9}([0-9A-Za-z][0-9A-Za-z -]{10,20}[0-9A-Za-z])\s*$/.exec(line) ?? [];
-  const learner = learnerCode(named);
-  if (learner === null) return null;
-  const code = readCompletion(typed, learner);
-  return "fault" in code ? unread("code", { route: "code", learner }) : { kind: "code", learner, code };
-};
 
 /** Everything that one file or one paste holds. Never throws and never gives nothing: what cannot be read says why. */
 export const readHandIns = (text: string): readonly Found[] => {
@@ -90,6 +97,6 @@ export const readHandIns = (text: string): readonly Found[] => {
   const blocks = blocksIn(bare).map(fromBlock);
   const parts = partsIn(bare);
   if (blocks.length + parts.length > 0) return [...blocks, ...parts];
-  const codes = bare.split("\n", 400).map(codeLine).filter((found) => found !== null);
+  const codes = codesIn(bare).map(({ learner, code }): Found => (code === null ? unread("code", { route: "code", learner }) : { kind: "code", learner, code }));
   return codes.length > 0 ? codes : [unread("nothing")];
 };

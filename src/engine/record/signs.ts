@@ -1,3 +1,4 @@
+import { DASHES } from "./dashes.ts";
 import type { CodeFault } from "./words.ts";
 
 /**
@@ -20,6 +21,11 @@ export type CodePurpose = keyof typeof REMAINDER;
 /** Values of typed signs, or what is wrong with them. */
 export type TypedSigns = { readonly values: readonly number[] } | { readonly fault: CodeFault };
 
+/** Signs of the shortest whole code of each purpose, with its check: what has fewer lacks some, whatever its check says. */
+const LEAST: Readonly<Record<CodePurpose, number>> = { sheet: 8, carry: 6, list: 15, completion: 12, card: 6, study: 15 };
+const PURPOSES: readonly CodePurpose[] = ["sheet", "carry", "list", "completion", "card", "study"];
+const SPACE = new RegExp(`[\\s${DASHES}-]`, "g");
+
 const remainder = (values: readonly number[]): number => values.reduce((sum, value) => (sum * BASE + value) % MODULUS, 0);
 
 /** The two check values that bring the remainder to that of the purpose. */
@@ -41,14 +47,16 @@ export const withCheck = (values: readonly number[], { purpose, groupOf }: { rea
 /** What was typed, without its check. Spaces, hyphens and small letters do not matter; O is read as 0, I and L as 1. */
 export const readSigns = (typed: string, purpose: CodePurpose): TypedSigns => {
   if (typed.length > MOST_TYPED) return { fault: "length" };
-  const bare = typed.replace(/[\s\-‐-―−]/g, "").toUpperCase().replace(/O/g, "0").replace(/[IL]/g, "1");
+  const bare = typed.replace(SPACE, "").toUpperCase().replace(/O/g, "0").replace(/[IL]/g, "1");
   if (bare === "") return { fault: "empty" };
   const values = [...bare].map((sign) => SIGNS.indexOf(sign));
   if (values.includes(-1)) return { fault: "foreign-sign" };
-  if (values.length <= CHECK_SIGNS || values.length > MOST_SIGNS) return { fault: "length" };
+  if (values.length > MOST_SIGNS) return { fault: "length" };
   const left = remainder(values);
-  if (left === REMAINDER[purpose]) return { values: values.slice(0, -CHECK_SIGNS) };
-  return { fault: Object.values(REMAINDER).some((other) => other === left) ? "other-kind" : "check" };
+  const kind = PURPOSES.find((one) => REMAINDER[one] === left && values.length >= LEAST[one]);
+  if (kind === purpose) return { values: values.slice(0, -CHECK_SIGNS) };
+  if (kind !== undefined) return { fault: "other-kind" };
+  return { fault: values.length < LEAST[purpose] ? "short" : "check" };
 };
 
 /** Whole numbers, each below its own count, as signs: one number in mixed base, first field in front, padded to a fixed length. */

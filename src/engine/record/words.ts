@@ -6,7 +6,7 @@ export type RecordLanguage = "en";
 export type Fault = "unreadable" | "changed" | "newer" | "gap";
 
 /** What can be wrong with a typed code. */
-export type CodeFault = "empty" | "foreign-sign" | "length" | "check" | "other-kind" | "content" | "unknown-edition";
+export type CodeFault = "empty" | "foreign-sign" | "short" | "length" | "check" | "other-kind" | "content" | "unknown-edition";
 
 export const FAULT_WORDS: Readonly<Record<RecordLanguage, Readonly<Record<Fault, (line: number) => string>>>> = {
   en: {
@@ -21,6 +21,7 @@ export const CODE_WORDS: Readonly<Record<RecordLanguage, Readonly<Record<CodeFau
   en: {
     empty: "Nothing was typed. Type the code as it is printed.",
     "foreign-sign": "The code holds a sign that no code has. Codes use digits and letters without I, L, O and U.",
+    short: "The code is too short: some of its signs are missing. Compare it with the print, group by group.",
     length: "The code is too short or too long. Compare it with the print, group by group.",
     check: "One of the signs is wrong, or two changed places. Compare the code with the print, group by group.",
     "other-kind": "This is another kind of code. Each kind has a field of its own.",
