@@ -65,10 +65,15 @@ export const coverArea: SumFamily = {
     { id: "other-compartment", gives: ({ givens, about }) => areasOf(given(givens, "areaMm2"), coverOf(givens, about, otherSide(about["side"]))) },
     { id: "whole-plateau", gives: ({ givens, about }) => areasOf(2 * given(givens, "areaMm2"), coverOf(givens, about, about["side"])) },
     {
+      id: "share-as-a-number",
+      gives: ({ givens, about }) => areasOf(given(givens, "areaMm2"), PERCENT * coverOf(givens, about, about["side"])),
+    },
+    {
       id: "exchanged",
       gives: ({ givens, about }) => {
         const { coveredMm2 = 0, bareMm2 = 0 } = areasOf(given(givens, "areaMm2"), coverOf(givens, about, about["side"]));
-        return { coveredMm2: bareMm2, bareMm2: coveredMm2 };
+        // Where one half is covered, exchanging the two changes nothing.
+        return coveredMm2 === bareMm2 ? null : { coveredMm2: bareMm2, bareMm2: coveredMm2 };
       },
     },
   ],
@@ -93,11 +98,12 @@ export const coverArea: SumFamily = {
       slips: {
         "other-compartment": { name: "the other compartment’s share", because: (say) => [`You used the ${otherSide(say.about("side"))} share on the ${say.about("side")} side. The lateral meniscus covers more of its compartment than the medial one.`] },
         "whole-plateau": { name: "whole plateau", because: (say) => [`${say.of("areaMm2")} is one compartment already. The share belongs to that compartment, not to the plateau.`] },
+        "share-as-a-number": { name: "per cent taken for a number", because: (say) => [`${coverText(say, say.about("side"))} are so many of a hundred: divide by 100. A part is never larger than the whole.`] },
         exchanged: { name: "covered and bare exchanged", because: (say) => [`The share says what is covered: ${coverText(say, say.about("side"))}. What is left of a hundred stays bare.`] },
       },
       working: (say) => [
-        `Covered: ${say.bare("areaMm2")} × ${say.bare(keyFor(say.about("who"), say.about("side")))} ÷ 100 = ${answerText(say, "coveredMm2", square)}`,
-        `Bare: ${say.bare("areaMm2")} less that, ${answerText(say, "bareMm2", square)}`,
+        `Covered: ${say.of("areaMm2")} × ${say.bare(keyFor(say.about("who"), say.about("side")))} ÷ 100 = ${answerText(say, "coveredMm2", square)}`,
+        `Bare: ${say.of("areaMm2")} less that, ${answerText(say, "bareMm2", square)}`,
       ],
       right: (say) => [`${answerText(say, "coveredMm2", square)} covered, ${answerText(say, "bareMm2", square)} bare. Between the third year and adult life nothing was found; do not draw a line between the two groups.`],
       off: () => ["One compartment, its own share: area times share is covered, the rest is bare."],

@@ -2,7 +2,7 @@ import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { answerText, CHILDREN, given, isSaid, SIDES } from "./common.ts";
+import { answerText, CHILDREN, given, isSaid, SIDES, withPlaces } from "./common.ts";
 
 const OPENING = { key: "openingMm", unit: "mm", least: 2, greatest: 8, step: 0.1 } as const;
 const SHEATH = { key: "sheathOuterMm", unit: "mm", least: 1.7, greatest: 5, step: 0.1 } as const;
@@ -17,7 +17,9 @@ const room = (givens: Givens, key: string): number => sumOnGrid(given(givens, "o
 const orNone = (clearanceMm: number): Solution => (clearanceMm > 0 ? { clearanceMm } : { says: "none" });
 const above = (clearanceMm: number): Solution | null => (clearanceMm > 0 ? { clearanceMm } : null);
 const left = { places: 1, unit: "mm" } as const;
-const roomHere = (say: Say): string => say.number(sumOnGrid(say.value("openingMm"), -say.value("sheathOuterMm")));
+/** By how much the sheath is too thick. */
+const missing = (say: Say): string => withPlaces(sumOnGrid(say.value("sheathOuterMm"), -say.value("openingMm")), left.places, left.unit);
+const roomHere = (say: Say): string => withPlaces(sumOnGrid(say.value("openingMm"), -say.value("sheathOuterMm")), left.places, left.unit);
 
 /** 01f: what a joint opening leaves around a sheath. */
 export const fitCheck: SumFamily = {
@@ -52,6 +54,7 @@ export const fitCheck: SumFamily = {
     { id: "bore-for-outside", gives: ({ givens }) => above(room(givens, "sheathInnerMm")) },
     { id: "scope-without-sheath", gives: ({ givens }) => above(room(givens, "scopeMm")) },
     { id: "radius-for-diameter", gives: ({ givens }) => above(sumOnGrid(given(givens, "openingMm"), -given(givens, "sheathOuterMm") / 2)) },
+    { id: "less-than-nothing", gives: ({ givens }) => (room(givens, "sheathOuterMm") < 0 ? { clearanceMm: room(givens, "sheathOuterMm") } : null) },
     { id: "sign-dropped", gives: ({ givens }) => (room(givens, "sheathOuterMm") < 0 ? { clearanceMm: -room(givens, "sheathOuterMm") } : null) },
   ],
   words: {
@@ -64,15 +67,16 @@ export const fitCheck: SumFamily = {
       ],
       question: "How much is left between the cartilages, above and below together, or does it not fit? To the nearest tenth of a millimetre.",
       givens: { openingMm: "Opening of the joint line, in the drawing", sheathOuterMm: "Sheath, outer diameter", sheathInnerMm: "Sheath, inner diameter", scopeMm: "Scope without sheath" },
-      asks: { clearanceMm: "Left, above and below together" },
+      asks: { clearanceMm: "Room, above and below together" },
       says: { none: "It does not fit", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "bore-for-outside": { name: "inner diameter taken", because: (say) => [`${say.of("sheathInnerMm")} is the hole in the sheath. What meets cartilage is the outside, ${say.of("sheathOuterMm")}.`] },
         "scope-without-sheath": { name: "scope without its sheath", because: () => ["The sheath is what enters. The scope alone never touches the joint line."] },
         "radius-for-diameter": { name: "half of the sheath", because: () => ["The whole diameter must pass, not the half of it."] },
-        "sign-dropped": { name: "sign dropped", because: (say) => [`The sheath is thicker than the opening by ${roomHere(say).replace("−", "")} mm. That is missing, not left.`] },
+        "less-than-nothing": { name: "room less than nothing", because: () => ["The sum is right, and what it says is that the sheath does not fit. There is no room below nothing: give that answer."] },
+        "sign-dropped": { name: "sign dropped", because: (say) => [`The sheath is thicker than the opening by ${missing(say)}. That is missing, not left.`] },
       },
-      working: (say) => [`${say.bare("openingMm")} − ${say.bare("sheathOuterMm")} = ${roomHere(say)} mm`, isSaid(say) ? "Nothing is left: it does not fit." : "What is left is above and below together."],
+      working: (say) => [`${say.of("openingMm")} − ${say.of("sheathOuterMm")} = ${roomHere(say)}`, isSaid(say) ? "Nothing is left: it does not fit." : "What is left is above and below together."],
       right: (say) => isSaid(say) ? ["It does not fit. A smaller sheath, another compartment first, or another way to look; not more force."] : [`${answerText(say, "clearanceMm", left)} together, half of it on each side at best. The drawing does not move; a knee does.`],
       off: () => ["Opening less the outer diameter of the sheath. Where that is nothing or less, it does not fit."],
       inverse: () => [],

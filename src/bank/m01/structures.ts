@@ -16,7 +16,7 @@ const words: MarkFamily["words"][Language] = {
   stems: [
     (say) => [`The axial plane of the model knee at ${say.about("band").replace("-", "–")} years, ${say.about("view")}; the front is at the top. Which side is lateral is for you to find: look for the popliteus tendon.`],
     (say) => [`A cut through the model knee, ${say.about("view")}, front at the top, ${say.about("band").replace("-", "–")} years. Find your side first.`],
-    (say) => [`You look at a knee of ${say.about("band").replace("-", "–")} years, ${say.about("view")}, front at the top. Before any needle: name what lies behind.`],
+    (say) => [`You look at the model knee at ${say.about("band").replace("-", "–")} years, ${say.about("view")}, front at the top. Before any needle: name what lies behind.`],
   ],
   question: "Which numbered place is which?",
   givens: {},
@@ -31,7 +31,7 @@ const words: MarkFamily["words"][Language] = {
   right: () => ["The popliteus tendon gives the side away, and everything behind the knee is read from it."],
   off: () => ["Begin with the side: popliteus tendon and peroneal nerve belong together, laterally. Then the middle: bundle behind, roots in front of it."],
   moves: () => ["Mirror the picture and every number moves; what lies beside what does not. Learn the neighbours, not the sides of the page."],
-  turns: () => ["When the picture is seen from below, or is a left knee, left and right change places. The popliteus tendon still marks the lateral side."],
+  turns: (say) => [`Seen from below, or in a ${say.about("side") === "left" ? "right" : "left"} knee, left and right change places. The popliteus tendon still marks the lateral side.`],
 };
 
 /** 01g: four structures in the axial plane of the model. */

@@ -41,7 +41,7 @@ export const widthIsNotDepth: JudgeFamily = {
     const band = chance.pick(BANDS);
     const inBand = BANDS.indexOf(band) * 3 + 5 + chance.below(3);
     const outside = chance.pick([5, 6, 8, 9, 11, 12, 14, 15].filter((years) => bandOf(years) !== band));
-    return { givens: {}, sources: [{ source: "beck-2019", entry: pinOf(band) }], about: { use, band, child: chance.pick(CHILDREN), age: String(use === "other-age" ? outside : inBand), who: chance.pick(["A colleague", "A visitor", "An older sheet", "Somebody at the table"]) } };
+    return { givens: {}, sources: [{ source: "beck-2019", entry: pinOf(band) }], about: { use, band, child: chance.pick(CHILDREN), age: String(use === "other-age" ? outside : inBand), who: chance.pick(["A colleague", "A visitor", "A teacher", "Somebody at the table"]) } };
   },
   decide: judgement,
   unsafeOptions: (draw) => (isDepth(draw) ? ["accept"] : []),
@@ -59,7 +59,7 @@ export const widthIsNotDepth: JudgeFamily = {
         (say) => [`A millimetre has a direction. ${childOf(say)}. The printed figure: ${figure(say)} (knee nearly straight). ${say.about("who")} says: ${saidUse(say)}`],
         (say) => [`${say.about("who")} says of ${say.about("child")}, ${say.about("age")}: ${saidUse(say)} The figure behind it: ${figure(say)} (knee nearly straight).`],
       ],
-      question: "Accept or reject what is made of the figure, and why?",
+      question: "Accept or reject what is made of the figure, and for which reason?",
       givens: {},
       options: { accept: "Accept", reject: "Reject" },
       reasons: { "same-direction": "It is used in the direction and age in which it was measured", sideways: "It was measured along the capsule, not through it", "other-age": "It was measured at another age", "too-old": "The paper is not recent enough" },

@@ -59,7 +59,7 @@ export const widthShare: SumFamily = {
         "upside-down": { name: "upside down", because: () => ["A part of the compartment cannot be more than a hundred per cent of it. The meniscus stands above the line."] },
         "against-the-rest": { name: "against the rest", because: () => ["You set the meniscus against what it leaves bare. A share is of the whole."] },
       },
-      working: (say) => [`${say.bare("widthMm")} ÷ ${say.bare("compartmentMm")} = ${answerText(say, "sharePercent", { places: 1, unit: "%" })}`],
+      working: (say) => [`${say.of("widthMm")} ÷ ${say.of("compartmentMm")} = ${answerText(say, "sharePercent", { places: 1, unit: "%" })}`],
       right: (say) => [`${answerText(say, "sharePercent", { places: 1, unit: "%" })} of the compartment. Whenever a share is printed, look for what stands below its line.`],
       off: () => ["Meniscus above the line, its own compartment below."],
       inverse: (say, { text }) => [`If the meniscus were ${text} wide. Here it is ${say.of("widthMm")}.`],

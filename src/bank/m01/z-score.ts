@@ -9,6 +9,10 @@ const DISTANCE = { key: "distanceMm", unit: "mm", least: 7, greatest: 26, step: 
 const MEAN = { unit: "mm", least: 14, greatest: 18, step: 0.1 } as const;
 const SPREAD = { unit: "mm", least: 2, greatest: 4, step: 0.1 } as const;
 const MONTHS = 12;
+/** A zone on the mean has no side, and one that both bands rate alike hides which band was taken. */
+const LEAST_SCORE = 0.1;
+const LEAST_GAP = 0.05;
+const TENTHS = 10;
 
 type About = Draw["about"];
 const isOlder = (about: About): boolean => about["older"] === bandOf(Number(about["years"]));
@@ -20,6 +24,21 @@ const other = (about: About): "younger" | "older" => (isOlder(about) ? "younger"
 const ownOf = (say: Say): "younger" | "older" => (say.about("older") === bandOf(Number(say.about("years"))) ? "older" : "younger");
 const ageOf = (say: Say): string => (say.about("months") === "0" ? `exactly ${say.about("years")} years` : `${say.about("years")} years and ${counted(say.about("months"), "month")}`);
 const score = (say: Say): string => say.number(answerValue(say, "score"), 2);
+
+interface Band {
+  readonly meanMm: number;
+  readonly sdMm: number;
+}
+
+/** Widths within two spreads of the own mean, where the neighbour's band gives another score. */
+const tellingWidths = (own: Band, other: Band): readonly number[] => {
+  const score = (tenths: number, { meanMm, sdMm }: Band): number => (tenths / TENTHS - meanMm) / sdMm;
+  const from = Math.ceil((own.meanMm - 2 * own.sdMm) * TENTHS);
+  const to = Math.floor((own.meanMm + 2 * own.sdMm) * TENTHS);
+  return Array.from({ length: to - from + 1 }, (_, at) => from + at)
+    .filter((tenths) => Math.abs(score(tenths, own)) >= LEAST_SCORE && Math.abs(score(tenths, own) - score(tenths, other)) >= LEAST_GAP)
+    .map((tenths) => tenths / TENTHS);
+};
 
 /** 01c: how many spreads a child's zone lies from the mean of its age band. */
 export const zScore: SumFamily = {
@@ -48,11 +67,10 @@ export const zScore: SumFamily = {
     const firstYear = 5 + 3 * at;
     const years = chance.pick([firstYear, firstYear + 1, firstYear + 2, firstYear + 2, firstYear + 3, firstYear + 3, firstYear + 4, firstYear + 5]);
     const [low, high] = [widthOf(younger), widthOf(older)];
-    const { meanMm, sdMm } = bandOf(years) === older ? high : low;
-    const reach = { least: Math.ceil((meanMm - 2 * sdMm) * 10) / 10, greatest: Math.floor((meanMm + 2 * sdMm) * 10) / 10, step: DISTANCE.step };
+    const widths = bandOf(years) === older ? tellingWidths(high, low) : tellingWidths(low, high);
     const from = (band: string) => ({ from: "study" as const, entry: pinOf(band) });
     return {
-      givens: { distanceMm: chance.onGrid(reach), youngerMeanMm: low.meanMm, youngerSdMm: low.sdMm, olderMeanMm: high.meanMm, olderSdMm: high.sdMm },
+      givens: { distanceMm: chance.pick(widths), youngerMeanMm: low.meanMm, youngerSdMm: low.sdMm, olderMeanMm: high.meanMm, olderSdMm: high.sdMm },
       about: { child: chance.pick(CHILDREN), side: chance.pick(SIDES), years: String(years), months: String(chance.below(MONTHS)), younger, older },
       sources: [younger, older].map((band) => ({ source: "beck-2019", entry: pinOf(band) })),
       origins: { youngerMeanMm: from(younger), youngerSdMm: from(younger), olderMeanMm: from(older), olderSdMm: from(older) },
@@ -69,8 +87,8 @@ export const zScore: SumFamily = {
       title: "Narrow or wide for this age",
       stems: [
         (say) => [`${say.about("child")} is ${ageOf(say)} old. On the scan of the ${say.about("side")} knee, nearly straight, you measure the zone along the meniscocapsular junction, from the popliteus tendon to the bundle, as the study did. Bands go by completed years.`],
-        (say) => [`The zone between the popliteus tendon and the bundle, along the meniscocapsular junction, was measured in the ${say.about("side")} knee of ${say.about("child")}, ${ageOf(say)}. Two neighbouring age bands of the study are printed below.`],
-        (say) => [`Is this zone narrow or wide for the age? ${say.about("child")}, ${ageOf(say)}, ${say.about("side")} knee; measured along the junction as in the study, knee nearly straight.`],
+        (say) => [`The zone between the popliteus tendon and the bundle, along the meniscocapsular junction, was measured in the ${say.about("side")} knee of ${say.about("child")}, ${ageOf(say)}. Two neighbouring age bands of the study are printed below; bands go by completed years.`],
+        (say) => [`Is this zone narrow or wide for the age? ${say.about("child")}, ${ageOf(say)}, ${say.about("side")} knee; measured along the junction as in the study, knee nearly straight. Bands go by completed years.`],
       ],
       question: "How many standard deviations does this zone lie from the mean of the right band? Two decimals, negative below the mean.",
       givens: {
@@ -91,7 +109,7 @@ export const zScore: SumFamily = {
         const which = ownOf(say);
         return [
           `Band of ${say.about("years")} completed years: ${printedBand(say.about(which))}`,
-          `(${say.bare("distanceMm")} − ${say.bare(`${which}MeanMm`)}) ÷ ${say.bare(`${which}SdMm`)} = ${score(say)}`,
+          `(${say.of("distanceMm")} − ${say.of(`${which}MeanMm`)}) ÷ ${say.of(`${which}SdMm`)} = ${score(say)}`,
         ];
       },
       right: (say) => [`${score(say)}: this zone is ${answerValue(say, "score") < 0 ? "narrower" : "wider"} than the mean of its band. It is a width along the capsule and says nothing about a depth.`],
