@@ -1,7 +1,7 @@
 import { oddsOfShare } from "../../engine/evidence/odds-of-share.ts";
 import { postTestShare } from "../../engine/evidence/post-test-share.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
-import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import { type Draw, type Givens, isSays, type Solution } from "../../engine/question/family-head.ts";
 import { answerText, answerValue, given, HOSPITALS, PERCENT } from "../m01/common.ts";
 import { askShare, TEST_SAYS, TESTS, testOf } from "./test-words.ts";
 
@@ -19,7 +19,15 @@ const after = (givens: Givens, ratio: number): Solution => {
   if (!(before > 0 && before < 1 && ratio > 0 && Number.isFinite(ratio))) return { says: "none" };
   return { ratio, afterPercent: PERCENT * postTestShare({ preTestShare: before, ratio }) };
 };
+const tenth = (percent = 0): string => percent.toFixed(1);
 const own = (givens: Givens, about: About): Solution => after(givens, ratioOf(givens, isNegative(about)));
+/** The chance that follows where the ratio is rounded before it is used; null where the rounding does not show. */
+const afterRounding = (givens: Givens, about: About): Solution | null => {
+  const ratio = Number(ratioOf(givens, isNegative(about)).toFixed(2));
+  const [exact, early] = [own(givens, about), after(givens, ratio)];
+  if (isSays(exact) || isSays(early)) return null;
+  return tenth(exact["afterPercent"]) === tenth(early["afterPercent"]) ? null : { ...exact, afterPercent: early["afterPercent"] ?? 0 };
+};
 const withRatio = ({ givens, about }: Draw, afterPercent: number): Solution => ({ ratio: ratioOf(givens, isNegative(about)), afterPercent });
 
 /** 02c: a likelihood ratio, and what it makes of a chance. */
@@ -44,6 +52,7 @@ export const lrOdds: SumFamily = {
   solve: own,
   slips: [
     { id: "share-times-ratio", gives: (draw) => withRatio(draw, given(draw.givens, "beforePercent") * ratioOf(draw.givens, isNegative(draw.about))) },
+    { id: "ratio-rounded-early", gives: ({ givens, about }) => afterRounding(givens, about) },
     { id: "the-other-ratio", gives: ({ givens, about }) => after(givens, ratioOf(givens, !isNegative(about))) },
     { id: "odds-left-as-they-are", gives: (draw) => withRatio(draw, PERCENT * oddsOfShare({ share: share(draw.givens, "beforePercent") }) * ratioOf(draw.givens, isNegative(draw.about))) },
   ],
@@ -61,6 +70,7 @@ export const lrOdds: SumFamily = {
       says: TEST_SAYS,
       slips: {
         "share-times-ratio": { name: "chance times ratio", because: () => ["A ratio works on odds. Turn the chance into odds first; multiplied straight, it may pass a hundred per cent."] },
+        "ratio-rounded-early": { name: "ratio rounded before it was used", because: () => ["The way is right. The ratio was rounded to two decimals and then worked with, and that moved the chance. Keep all its digits until the end."] },
         "the-other-ratio": { name: "the other result’s ratio", because: (say) => [`The result is ${say.about("result")}, and you took the ratio of the other one.`] },
         "odds-left-as-they-are": { name: "odds left as they are", because: () => ["Those are the odds after the test. As a chance they are odds ÷ (1 + odds)."] },
       },

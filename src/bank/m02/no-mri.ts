@@ -78,7 +78,7 @@ const words: JudgeFamily["words"][Language] = {
     (say) => [sheet(say), story(say)],
     (say) => [`Before a scan is asked for, say what you would do with either answer. ${story(say)}`, sheet(say)],
   ],
-  question: "What does the picture do for the plan, and why? Name every reason that holds.",
+  question: "What does the picture do for the plan, and why? Name the reasons that decide it.",
   givens: {},
   options: {
     wait: "It decides: wait for the picture",

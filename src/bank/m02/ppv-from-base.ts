@@ -73,6 +73,13 @@ export const ppvFromBase: SumFamily = {
     { id: "the-test-for-the-child", gives: ({ givens }) => ({ ppvPercent: given(givens, "sensitivityPercent"), npvPercent: given(givens, "specificityPercent") }) },
     { id: "base-rate-left-out", gives: ({ givens }) => (given(givens, "basePercent") * 2 === PERCENT ? null : valuesOf(givens, 1 / 2)) },
     {
+      id: "share-of-everybody",
+      gives: ({ givens }) => {
+        const { sensitivity, specificity, baseRate } = shares(givens);
+        return { ppvPercent: PERCENT * sensitivity * baseRate, npvPercent: PERCENT * specificity * (1 - baseRate) };
+      },
+    },
+    {
       id: "specificity-for-false-alarms",
       gives: ({ givens }) => {
         const { sensitivity, specificity, baseRate } = shares(givens);
@@ -96,6 +103,7 @@ export const ppvFromBase: SumFamily = {
       slips: {
         "the-test-for-the-child": { name: "the test taken for the child", because: (say) => [`${say.of("sensitivityPercent")} of those with a tear test positive. That does not say how many of the positive have a tear; the base rate decides it.`] },
         "base-rate-left-out": { name: "base rate left out", because: (say) => [`You worked as if every second child had a tear. Here it is ${say.of("basePercent")}.`] },
+        "share-of-everybody": { name: "share of everybody", because: () => ["Those are shares of all children: with a tear and positive, without one and negative. A predictive value is a share of the positive alone, or of the negative alone."] },
         "specificity-for-false-alarms": { name: "specificity for false alarms", because: (say) => [`${say.of("specificityPercent")} of those without a tear test negative. The false alarms are the rest, ${withPlaces(PERCENT - say.value("specificityPercent"), 1, "%")}.`] },
       },
       working: perThousand,
