@@ -36,7 +36,9 @@ export const backOff: SumFamily = {
   solve: solved,
   slips: [
     { id: "whole-for-half", gives: ({ givens }) => over({ givens }, Math.tan(radians(given(givens, "fieldDeg") / 2))) },
-    { id: "whole-angle", gives: ({ givens }) => (given(givens, "fieldDeg") < 90 ? over({ givens }, 2 * Math.tan(radians(given(givens, "fieldDeg")))) : null) },
+    { id: "whole-angle", gives: ({ givens }) => (given(givens, "fieldDeg") !== 90 ? over({ givens }, 2 * Math.tan(radians(given(givens, "fieldDeg")))) : null) },
+    // At 120° twice the sine is the tangent: nobody could tell this from half the width.
+    { id: "sine-for-tangent", gives: ({ givens }) => (given(givens, "fieldDeg") === 120 ? null : over({ givens }, 2 * Math.sin(radians(given(givens, "fieldDeg") / 2)))) },
     { id: "radians-for-degrees", gives: ({ givens }) => over({ givens }, 2 * Math.tan(given(givens, "fieldDeg") / 2)) },
     { id: "multiplied", gives: ({ givens }) => ({ distanceMm: 2 * given(givens, "widthMm") * Math.tan(radians(given(givens, "fieldDeg") / 2)) }) },
   ],
@@ -46,8 +48,8 @@ export const backOff: SumFamily = {
       title: "How far to stand back",
       stems: [
         (say) => [`You want ${say.about("thing")} in the knee of ${say.about("child")} in one picture, from edge to edge. The scope looks squarely at it.`],
-        (say) => [`${say.about("thing").charAt(0).toUpperCase()}${say.about("thing").slice(1)} in the knee of ${say.about("child")} shall just fill the picture. The scope stands square to it.`],
-        (say) => [`In the knee of ${say.about("child")} the picture shall take in ${say.about("thing")} and no more. How far away must the view open, with the scope square to it?`],
+        (say) => [`${say.about("thing").charAt(0).toUpperCase()}${say.about("thing").slice(1)} in the knee of ${say.about("child")} is to fill the picture, just so. The scope stands square to it.`],
+        (say) => [`In the knee of ${say.about("child")} the picture is to take in ${say.about("thing")} and no more. How far away must the view open, with the scope square to it?`],
       ],
       question: "At what distance does the picture show just that width? To the nearest tenth of a millimetre.",
       givens: { widthMm: "Width to be shown", fieldDeg: FIELD_LABEL },
@@ -56,6 +58,7 @@ export const backOff: SumFamily = {
       slips: {
         "whole-for-half": { name: "whole width for half", because: () => ["From the middle to the edge is half the width. The whole width over the tangent puts you twice too far away."] },
         "whole-angle": { name: "whole angle", because: (say) => [`Half the width belongs to half of ${say.of("fieldDeg")}. The whole angle has another tangent.`] },
+        "sine-for-tangent": { name: "sine for tangent", because: () => ["The sine would give the way along the edge of the view. The distance runs along its middle, so it is the tangent."] },
         "radians-for-degrees": { name: "degrees read as radians", because: () => ["Your calculator is in radians. Set it to degrees, and the wild value goes."] },
         multiplied: { name: "multiplied", because: () => ["That is how wide the picture would be at that many millimetres. You know the width and want the distance, so divide."] },
       },

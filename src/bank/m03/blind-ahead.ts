@@ -7,7 +7,7 @@ import { answerIn, CHILDREN, FIELD_LABEL, given, HOSPITALS, isField, measure, PI
 
 const VIEW = { key: "viewDeg", unit: "deg", least: 30, greatest: 70, step: 5 } as const;
 const FIELD = { key: "fieldDeg", unit: "deg", least: 45, greatest: 115, step: 5 } as const;
-const DISTANCE = { key: "distanceMm", unit: "mm", least: 5, greatest: 30, step: 0.5 } as const;
+const DISTANCE = { key: "distanceMm", unit: "mm", least: 5, greatest: 20, step: 0.5 } as const;
 const RIGHT_ANGLE_DEG = 90;
 
 /** A blind circle that is wider than this lies outside a small knee. */

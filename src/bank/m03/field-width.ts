@@ -37,7 +37,9 @@ export const fieldWidth: SumFamily = {
   solve: solved,
   slips: [
     { id: "one-side-only", gives: ({ givens }) => times({ givens }, Math.tan(radians(given(givens, "fieldDeg") / 2))) },
-    { id: "whole-angle", gives: ({ givens }) => (given(givens, "fieldDeg") < 90 ? times({ givens }, 2 * Math.tan(radians(given(givens, "fieldDeg")))) : null) },
+    { id: "whole-angle", gives: ({ givens }) => (given(givens, "fieldDeg") !== 90 ? times({ givens }, 2 * Math.tan(radians(given(givens, "fieldDeg")))) : null) },
+    // At 120° twice the sine is the tangent: nobody could tell this from half the width.
+    { id: "sine-for-tangent", gives: ({ givens }) => (given(givens, "fieldDeg") === 120 ? null : times({ givens }, 2 * Math.sin(radians(given(givens, "fieldDeg") / 2)))) },
     { id: "radians-for-degrees", gives: ({ givens }) => times({ givens }, 2 * Math.tan(given(givens, "fieldDeg") / 2)) },
     { id: "arc-for-width", gives: ({ givens }) => times({ givens }, radians(given(givens, "fieldDeg"))) },
   ],
@@ -47,7 +49,7 @@ export const fieldWidth: SumFamily = {
       title: "How wide is the view",
       stems: [
         (say) => [`In the knee of ${say.about("child")} the scope looks squarely at ${say.about("thing")}. The distance counts from the point where the view opens.`],
-        (say) => [`You see ${say.about("thing")} in the knee of ${say.about("child")} as a round. The scope stands square to it, so far away as printed, counted from where the view opens.`],
+        (say) => [`You see ${say.about("thing")} in the knee of ${say.about("child")} as a round. The scope stands square to it, as far away as printed, counted from where the view opens.`],
         (say) => [`“How much of it do we see from here?” The scope stands before ${say.about("thing")} in the knee of ${say.about("child")}, square to it.`],
       ],
       question: "How wide is the round that the picture shows there? To the nearest tenth of a millimetre.",
@@ -57,6 +59,7 @@ export const fieldWidth: SumFamily = {
       slips: {
         "one-side-only": { name: "one side only", because: () => ["That is from the middle of the picture to its edge. The round has two such halves."] },
         "whole-angle": { name: "whole angle", because: (say) => [`The triangle from the middle to the edge holds half of ${say.of("fieldDeg")}, not all of it.`] },
+        "sine-for-tangent": { name: "sine for tangent", because: (say) => [`${say.of("distanceMm")} lie along the middle of the view, not along its edge. Half the width over that distance is the tangent.`] },
         "radians-for-degrees": { name: "degrees read as radians", because: () => ["Your calculator is in radians. Set it to degrees, and the wild value goes."] },
         "arc-for-width": { name: "arc for a width", because: () => ["Distance times angle is the length along a curved wall. What you look at is taken as flat, and the flat round is wider."] },
       },

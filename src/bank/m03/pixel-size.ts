@@ -53,9 +53,9 @@ export const pixelSize: SumFamily = {
     en: {
       title: "What a pixel covers",
       stems: [
-        (say) => [`A thin scope of ${say.about("hospital")} hospital has its camera at the tip. You wonder whether ${say.about("thing")} could show at this distance, square to the view.`],
-        (say) => [`The picture of a small scope at ${say.about("hospital")} hospital is round and has so many pixels across. Before you say that ${say.about("thing")} is not there, ask what can show at all.`],
-        (say) => [`“I see no ${say.about("thing").replace(/^a /, "")}.” Could one be seen with this scope of ${say.about("hospital")} hospital, so far away and square to the view?`],
+        (say) => [`A thin scope of ${say.about("hospital")} hospital has its camera at the tip. You wonder whether ${say.about("thing")} could show at the distance below, square to the view.`],
+        (say) => [`The picture of a small scope at ${say.about("hospital")} hospital is round; its pixels across are counted below. Before you say that ${say.about("thing")} is not there, ask what can show at all.`],
+        (say) => [`“I see no ${say.about("thing").replace(/^a /, "")}.” Could one be seen with this scope of ${say.about("hospital")} hospital, at the distance below and square to the view?`],
       ],
       question: "What does one pixel cover, and what is the smallest detail that two pixels can show? Both to the nearest thousandth of a millimetre, rounded only at the end.",
       givens: { acrossPx: "Pixels across the round picture", fieldDeg: FIELD_LABEL, distanceMm: "Distance" },
