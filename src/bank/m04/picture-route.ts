@@ -74,7 +74,7 @@ export const pictureRoute: NameFamily = {
         "consent-for-the-notes": { name: "consent asked where no copy leaves", because: () => ["Nothing leaves the record here. Consent for a copy is asked when there is one."] },
       },
       working: () => ["Ask first whether it belongs to the notes, then whether the archive answers, then whether a copy leaves the record or the house."],
-      right: () => ["By this rule, yes. At your own hospital the rule may be another one; the questions are the same."],
+      right: () => ["That is what this rule says. At your own hospital the rule may be another one; the questions are the same."],
       off: () => ["Read the rule again with three questions: does it belong to the notes, does the archive answer, does a copy leave?"],
       moves: () => ["With the archive down, the way changes; with a copy that leaves the house, consent comes first."],
     },

@@ -60,7 +60,7 @@ export const spares: SumFamily = {
     en: {
       title: "How many spares",
       stems: [
-        (say) => [`A week of lists at ${say.about("hospital")} needs one of the ${say.about("pack")} for each case. Each fails or is dropped with the chance below, independently. The store wants enough of them with the service level below.`],
+        (say) => [`A week of lists at ${say.about("hospital")} needs ${say.about("pack")}, one for each case. Each fails or is dropped with the chance below, independently. The store wants enough of them with the service level below.`],
         (say) => [`${say.about("hospital")} plans ${say.about("pack")}: one a case, some of which fail. Failures are independent of each other; a spare may fail too.`],
         (say) => [`A mean is met half of the time; a service level says how often enough is enough. ${say.about("hospital")}, ${say.about("pack")}, one good one a case, failures independent, spares included.`],
       ],
@@ -74,9 +74,9 @@ export const spares: SumFamily = {
             if (rounded > answerValue(say, "spares")) return ["That is the mean number of failures, rounded up. Here it is more than the level asks for."];
             return [`That is the mean number of failures, rounded up. With so many spares the list still runs short with a chance of ${short(say, rounded)}, and the level allows ${withPlaces(PERCENT - say.value("levelPercent"), 0, "%")}.`];
           } },
-        "level-taken-for-failures": { name: "level taken for failures", because: () => ["You took what is missing from the service level as the share that fails. How often a pack fails is another number."] },
+        "level-taken-for-failures": { name: "level taken for failures", because: () => ["You took what is missing from the service level as the share that fails. How often one fails is another number."] },
         "one-for-each": { name: "one spare for each", because: () => ["Enough, and many times too many. Each has a use-by date and ends as waste."] },
-        "none-as-it-is-rare": { name: "none, as it is rare", because: (say) => [`Rare for one pack, not for a list: without spares it runs short with a chance of ${short(say, 0)}.`] },
+        "none-as-it-is-rare": { name: "none, as it is rare", because: (say) => [`Rare for one, not for a list: without spares it runs short with a chance of ${short(say, 0)}.`] },
       },
       working: (say) => {
         const right = answerValue(say, "spares");
@@ -86,7 +86,7 @@ export const spares: SumFamily = {
         ];
       },
       right: (say) => [`${answerValue(say, "spares")}. With them the list runs short with a chance of ${short(say, answerValue(say, "spares"))}.`],
-      off: () => ["Ask for each number of spares how likely more packs fail than there are spares. The first that meets the level is the answer."],
+      off: () => ["Ask for each number of spares how likely it is that more fail than there are spares. The first that meets the level is the answer."],
       inverse: () => [],
       turns: () => ["A higher level or a longer list needs more, and one more goes a long way."],
     },
