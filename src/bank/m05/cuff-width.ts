@@ -35,6 +35,10 @@ const orWidest = (givens: Givens, leastCm: number): Solution => {
   return isSays(chosen) ? { leastCm, cuffCm: given(givens, "wideCuffCm") } : chosen;
 };
 
+/** The widest that lies there, taken although it is too narrow. */
+const widestAllTheSame = (givens: Givens): Solution | null =>
+  isSays(choose(givens, leastOf(givens))) ? { leastCm: leastOf(givens), cuffCm: given(givens, "wideCuffCm") } : null;
+
 /** Ages that go with a girth, roughly: no published girths by age were found, so no age stands beside a limb that it could not have. */
 const AGES_FROM_CM = [{ fromCm: 42, ages: ["13", "14", "15", "16"] }, { fromCm: 32, ages: ["9", "10", "11", "12"] }, { fromCm: 0, ages: ["5", "6", "7", "8"] }] as const;
 const drawChild = (chance: Chance, girthCm: number) => ({ child: chance.pick(CHILDREN), age: chance.pick<string>(AGES_FROM_CM.find(({ fromCm }) => fromCm <= girthCm)?.ages ?? []) });
@@ -79,6 +83,8 @@ export const cuffWidth: SumFamily = {
   slips: [
     { id: "half-the-girth", gives: ({ givens }) => orWidest(givens, given(givens, "girthCm") / 2) },
     { id: "whole-diameter", gives: ({ givens }) => orWidest(givens, 2 * leastOf(givens)) },
+    { id: "none-said", gives: ({ givens }) => (isSays(choose(givens, leastOf(givens))) ? null : { says: "none" }) },
+    { id: "widest-all-the-same", gives: ({ givens }) => widestAllTheSame(givens) },
     { id: "one-too-narrow", gives: ({ givens }) => withCuff(givens, cuffsOf(givens).filter((widthCm) => widthCm < leastOf(givens)).at(-1)) },
     { id: "widest-whatever", gives: ({ givens }) => { const solution = choose(givens, leastOf(givens)); return isSays(solution) || solution["cuffCm"] === given(givens, "wideCuffCm") ? null : withCuff(givens, given(givens, "wideCuffCm")); } },
   ],
@@ -97,11 +103,13 @@ export const cuffWidth: SumFamily = {
       slips: {
         "half-the-girth": { name: "half the girth, not half the diameter", because: (say) => [`${say.of("girthCm")} is the distance round. The diameter is that over π, and half of the diameter is ${half(say)}.`] },
         "whole-diameter": { name: "whole diameter", because: (say) => [`Girth over π is the whole diameter. More than half of it is asked: ${half(say)}.`] },
+        "none-said": { name: "none called wide enough", because: (say) => [`More than half of the diameter is asked, ${half(say)}, and ${chosen(say)} is more. Half the girth or the whole diameter would ask for too much.`] },
+        "widest-all-the-same": { name: "widest taken all the same", because: (say) => [`The width is right, and ${say.of("wideCuffCm")} does not exceed it. The widest at hand is not wide enough by being the widest.`] },
         "one-too-narrow": { name: "one too narrow", because: () => ["The width is right, but that cuff does not exceed it. A cuff that is too narrow needs more pressure for the same effect."] },
         "widest-whatever": { name: "the widest, whatever the limb", because: (say) => [`It is wide enough, and so is the one of ${chosen(say)}. On a short thigh a needlessly wide cuff comes near the field.`] },
       },
       working: (say) => [
-        `Half the diameter: ${say.bare("girthCm")} ÷ (2 × π) = ${half(say)}, rounded up: ${isNone(say) ? measure(Math.ceil((10 * say.value("girthCm")) / (2 * Math.PI)) / 10, "cm", 1) : measure(Math.ceil(10 * answerIn(say, "leastCm")) / 10, "cm", 1)}`,
+        `Half the diameter: ${say.of("girthCm")} ÷ (2 × π) = ${half(say)}, rounded up: ${isNone(say) ? measure(Math.ceil((10 * say.value("girthCm")) / (2 * Math.PI)) / 10, "cm", 1) : measure(Math.ceil(10 * answerIn(say, "leastCm")) / 10, "cm", 1)}`,
         isNone(say) ? `The widest here is ${say.of("wideCuffCm")}: none will do.` : `The narrowest wider than that: ${chosen(say)}`,
       ],
       right: (say) => isNone(say) ? [`The limb needs more than ${half(say)} and the widest here has ${say.of("wideCuffCm")}. Fetch another; do not make up for width with pressure.`] : [`More than ${half(say)}, so the cuff of ${chosen(say)}. The wider the cuff, the less pressure it needs.`],
