@@ -80,6 +80,10 @@ const workedLine = (say: Say, name: Portal): string => {
 };
 const RULE = "Margin comes before angle: the line with the larger margin is taken, and of two equal ones the straighter.";
 const areEqual = (say: Say): boolean => compareOnGrid(say.value("alMarginMm"), say.value("amMarginMm")) === 0;
+const whyTaken = (say: Say): string => {
+  if (areEqual(say)) return "The margins are equal, so the angle may choose.";
+  return straighterOf(lines(say)) === takenOf(lines(say)) ? "The margin chose it, and it is the straighter one as well." : "The margin chose it; the angle is what it costs.";
+};
 const margins = (say: Say): string => `${say.of("alMarginMm")} from the anterolateral portal, ${say.of("amMarginMm")} from the anteromedial`;
 
 const drawLines = (chance: Chance): Draw => {
@@ -119,6 +123,7 @@ export const approach: SumFamily = {
   slips: [
     { id: "angle-to-the-tear", gives: reckoned((...line) => RIGHT_ANGLE_DEG - toNormal(...line)) },
     { id: "lean-turned-round", gives: reckoned((asideMm, frontMm, normalDeg) => toNormal(asideMm, frontMm, -normalDeg)) },
+    { id: "tangent-upside-down", gives: reckoned((asideMm, frontMm, normalDeg) => toNormal(frontMm, asideMm, normalDeg)) },
     { id: "square-at-any-price", gives: squarer },
   ],
   words: {
@@ -144,6 +149,7 @@ export const approach: SumFamily = {
       slips: {
         "angle-to-the-tear": { name: "angle to the tear", because: () => ["That is the angle to the tear itself. To its normal it is what is left of a right angle: the straighter line has the smaller one."] },
         "lean-turned-round": { name: "lean turned round", because: (say) => [`The lines run outward, and the normal leans ${say.about("lean")}. ${say.about("lean") === "outward" ? "They lean to the same side, so the two angles are taken from each other." : "They lean to opposite sides, so the two angles add up."}`] },
+        "tangent-upside-down": { name: "tangent upside down", because: () => ["The angle counts from straight back: what lies sideways stands above, what lies in front below. Upside down it counts from the side."] },
         "square-at-any-price": { name: "square at any price", because: (say) => [isSaid(say) ? `Neither line keeps ${say.of("leastMarginMm")}: ${margins(say)}. However squarely it comes, it is not taken; needles from inside out are an answer, and so is another knee position.` : `Margin first, then angle: ${margins(say)}. The line from the ${taken(say)} has the larger one, and a needle that looks better on the screen does not buy it back.`] },
       },
       working: (say) => [
@@ -151,7 +157,7 @@ export const approach: SumFamily = {
         workedLine(say, "am"),
         isSaid(say) ? `Margins: ${margins(say)}. The sheet asks for ${say.of("leastMarginMm")}, so neither line is taken.` : `Margins: ${margins(say)}; the sheet asks for ${say.of("leastMarginMm")}. Taken: the line from the ${taken(say)}, ${takenDeg(say)}`,
       ],
-      right: (say) => [isSaid(say) ? "Neither line keeps the margin, so no angle matters. Another technique, from inside out with a retractor, is an answer." : `The line from the ${taken(say)}, ${takenDeg(say)} off square. ${areEqual(say) ? "The margins are equal, so the angle may choose." : "The margin chose it; the angle is what it costs."}`],
+      right: (say) => [isSaid(say) ? "Neither line keeps the margin, so no angle matters. Another technique, from inside out with a retractor, is an answer." : `The line from the ${taken(say)}, ${takenDeg(say)} off square. ${whyTaken(say)}`],
       off: (say) => [`A line’s own angle from straight back is the arc tangent of sideways over in front; then count to the normal, which leans ${say.about("lean")}. And before any angle: ${margins(say)}, with ${say.of("leastMarginMm")} as the least.`],
       inverse: () => [],
       turns: (say) => [isSaid(say) ? `As soon as one of the margins reaches ${say.of("leastMarginMm")}: another bend of the knee, or another portal.` : "Where the other line has the larger margin. The angle decides only between equals."],

@@ -8,6 +8,11 @@ const GAP = { key: "portalGapMm", unit: "mm", least: 15, greatest: 50, step: 1 }
 const SCOPE = { key: "scopeMm", unit: "mm", least: 30, greatest: 70, step: 1 } as const;
 const TOOL = { key: "toolMm", unit: "mm", least: 30, greatest: 70, step: 1 } as const;
 const DEGREES = 180 / Math.PI;
+/** Sides that differ by less give the same angle, to a tenth, as sides taken as equal. */
+const LEAST_DIFFERENCE_MM = 8;
+const GREATEST_DIFFERENCE_MM = 15;
+/** A slip that is nearer to the answer than this is no mistake that matters. */
+const TELLING_DEG = 0.5;
 
 const sides = (givens: Givens) => ({ gap: given(givens, "portalGapMm"), scope: given(givens, "scopeMm"), tool: given(givens, "toolMm") });
 const isTriangle = (givens: Givens): boolean => {
@@ -18,6 +23,16 @@ const angleOf = (givens: Givens): Solution => {
   const { gap, scope, tool } = sides(givens);
   return isTriangle(givens) ? { angleDeg: zoneAngleDeg({ nearEdgeMm: scope, farEdgeMm: tool, widthMm: gap }) } : { says: "none" };
 };
+/** The angle where both sides are taken as long as their mean. */
+const fromHalves = (givens: Givens): number => 2 * DEGREES * Math.asin(sides(givens).gap / (sides(givens).scope + sides(givens).tool));
+const steps = ({ least, greatest }: { readonly least: number; readonly greatest: number }): readonly number[] => Array.from({ length: greatest - least + 1 }, (_, at) => least + at);
+const toolsBeside = (scopeMm: number): readonly number[] =>
+  steps(TOOL).filter((toolMm) => Math.abs(toolMm - scopeMm) >= LEAST_DIFFERENCE_MM && Math.abs(toolMm - scopeMm) <= GREATEST_DIFFERENCE_MM);
+const gapsBetween = (scopeMm: number, toolMm: number): readonly number[] =>
+  steps(GAP).filter((portalGapMm) => {
+    const givens = { portalGapMm, scopeMm, toolMm };
+    return portalGapMm >= Math.abs(scopeMm - toolMm) + 5 && Math.abs(fromHalves(givens) - plain(givens)) >= TELLING_DEG;
+  });
 const plain = (givens: Givens): number => (angleOf(givens) as Record<string, number>)["angleDeg"] ?? 0;
 const tenth = { places: 1, unit: "deg" } as const;
 const cosine = (say: Say): number => (say.value("scopeMm") ** 2 + say.value("toolMm") ** 2 - say.value("portalGapMm") ** 2) / (2 * say.value("scopeMm") * say.value("toolMm"));
@@ -39,8 +54,8 @@ export const betweenTools: SumFamily = {
   asks: [{ id: "angleDeg", unit: "deg", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
   draw: (chance) => {
     const scopeMm = chance.onGrid(SCOPE);
-    const toolMm = chance.onGrid({ ...TOOL, least: Math.max(TOOL.least, scopeMm - 15), greatest: Math.min(TOOL.greatest, scopeMm + 15) });
-    const portalGapMm = chance.onGrid({ ...GAP, least: Math.max(GAP.least, Math.abs(scopeMm - toolMm) + 5) });
+    const toolMm = chance.pick(toolsBeside(scopeMm));
+    const portalGapMm = chance.pick(gapsBetween(scopeMm, toolMm));
     return {
       givens: { portalGapMm, scopeMm, toolMm },
       about: { side: chance.pick(SIDES), target: chance.pick(["posterior horn of the medial meniscus", "body of the lateral meniscus", "posterior horn of the lateral meniscus", "tibial footprint of the anterior cruciate ligament"]) },
@@ -48,7 +63,7 @@ export const betweenTools: SumFamily = {
   },
   solve: angleOf,
   slips: [
-    { id: "halves-of-unequal-sides", gives: ({ givens }) => ({ angleDeg: 2 * DEGREES * Math.asin(sides(givens).gap / (sides(givens).scope + sides(givens).tool)) }) },
+    { id: "halves-of-unequal-sides", gives: ({ givens }) => ({ angleDeg: fromHalves(givens) }) },
     { id: "right-angle-assumed", gives: ({ givens }) => ({ angleDeg: DEGREES * Math.atan(sides(givens).gap / sides(givens).scope) }) },
     { id: "the-other-of-two-sines", gives: ({ givens }) => ({ angleDeg: 180 - plain(givens) }) },
     { id: "radians-left", gives: ({ givens }) => ({ angleDeg: plain(givens) / DEGREES }) },

@@ -94,7 +94,7 @@ export const linesThatTouch: SumFamily = {
       question: "What share touches from the better portal, how many percentage points are between the two, and how many fewer lines would touch in your model? One decimal for the shares, whole lines.",
       givens: { anterolateralPercent: "Touching, from the anterolateral portal", anteromedialPercent: "Touching, from the anteromedial portal", lines: "Lines drawn from each portal, in the model" },
       asks: { lessPercent: "Share from the better portal", differencePoints: "Difference", fewerLines: "Fewer lines that touch" },
-      says: { none: "Neither line touches", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
+      says: { none: "There is no such share", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "the-worse-line": { name: "the worse line picked", because: (say) => [`${answerText(say, "lessPercent", { places: 1, unit: "%" })} from the ${better(say)} portal is the smaller share. For this target and this structure the other portal touches more often.`] },
         "ratio-for-difference": { name: "ratio for difference", because: () => ["A ratio says how many times as often. Percentage points are what is left when one share is taken from the other."] },

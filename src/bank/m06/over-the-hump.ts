@@ -2,8 +2,10 @@ import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens } from "../../engine/question/family-head.ts";
 import { answerText, given, SIDES } from "../m01/common.ts";
 
-const HEIGHT = { key: "heightMm", unit: "mm", least: 3, greatest: 16, step: 0.5 } as const;
+const HEIGHT = { key: "heightMm", unit: "mm", least: 5, greatest: 16, step: 0.5 } as const;
 const AWAY = { key: "awayMm", unit: "mm", least: 18, greatest: 40, step: 1 } as const;
+/** Of a lower bulge sine and tangent are the same, to a tenth of a degree or two. */
+const MOST_AWAY_PER_HEIGHT = 4;
 const DEGREES = 180 / Math.PI;
 
 const ratio = (givens: Givens): number => given(givens, "heightMm") / given(givens, "awayMm");
@@ -24,10 +26,13 @@ export const overTheHump: SumFamily = {
   cautions: ["C6"],
   givens: [HEIGHT, AWAY],
   asks: [{ id: "tiltDeg", unit: "deg", roundTo: 0.1, rounding: "nearest", safeSide: "none" }],
-  draw: (chance) => ({
-    givens: { heightMm: chance.onGrid(HEIGHT), awayMm: chance.onGrid(AWAY) },
-    about: { side: chance.pick(SIDES), condyle: chance.pick(["medial", "lateral"]), tool: chance.pick(["straight probe", "straight needle", "small scope"]) },
-  }),
+  draw: (chance) => {
+    const heightMm = chance.onGrid(HEIGHT);
+    return {
+      givens: { heightMm, awayMm: chance.onGrid({ ...AWAY, greatest: Math.min(AWAY.greatest, MOST_AWAY_PER_HEIGHT * heightMm) }) },
+      about: { side: chance.pick(SIDES), condyle: chance.pick(["medial", "lateral"]), tool: chance.pick(["straight probe", "straight needle", "small scope"]) },
+    };
+  },
   solve: (givens) => ({ tiltDeg: DEGREES * Math.atan(ratio(givens)) }),
   slips: [
     { id: "sine-for-tangent", gives: ({ givens }) => ({ tiltDeg: DEGREES * Math.asin(Math.min(1, ratio(givens))) }) },

@@ -2,7 +2,7 @@ import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens, Solution } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { answerText, given, isSaid, SIDES } from "../m01/common.ts";
+import { answerValue, given, isSaid, SIDES, withPlaces } from "../m01/common.ts";
 
 const WORKING = { key: "workingMm", unit: "mm", least: 70, greatest: 140, step: 5 } as const;
 const TISSUE = { key: "softTissueMm", unit: "mm", least: 8, greatest: 40, step: 1 } as const;
@@ -15,6 +15,9 @@ const spare = (givens: Givens): number => sumOnGrid(given(givens, "workingMm"), 
 const spareOf = (givens: Givens): Solution => (spare(givens) < 0 ? { says: "none" } : { spareMm: spare(givens) });
 const above = (spareMm: number): Solution | null => (spareMm < 0 ? null : { spareMm });
 const spareHere = (say: Say): number => spare({ workingMm: say.value("workingMm"), softTissueMm: say.value("softTissueMm"), pathMm: say.value("pathMm") });
+
+/** "1 mm is", "17 mm are". */
+const inMm = (value: number): string => `${withPlaces(value, 0, "mm")} ${value === 1 ? "is" : "are"}`;
 
 /** 06b: how much of an instrument is left outside when its tip is at the target. */
 export const reach: SumFamily = {
@@ -42,6 +45,7 @@ export const reach: SumFamily = {
   slips: [
     { id: "tissue-left-out", gives: ({ givens }) => above(sumOnGrid(given(givens, "workingMm"), -given(givens, "pathMm"))) },
     { id: "tissue-added", gives: ({ givens }) => above(sumOnGrid(given(givens, "workingMm"), given(givens, "softTissueMm"), -given(givens, "pathMm"))) },
+    { id: "less-than-nothing", gives: ({ givens }) => (spare(givens) < 0 ? { spareMm: spare(givens) } : null) },
     { id: "sign-dropped", gives: ({ givens }) => (spare(givens) < 0 ? { spareMm: -spare(givens) } : null) },
   ],
   words: {
@@ -59,16 +63,17 @@ export const reach: SumFamily = {
       slips: {
         "tissue-left-out": { name: "soft tissue left out", because: (say) => [`${say.of("softTissueMm")} of the instrument are used up before it is in the joint.`] },
         "tissue-added": { name: "soft tissue added", because: () => ["Tissue takes length away. Added, it makes the instrument longer than it is."] },
-        "sign-dropped": { name: "sign dropped", because: (say) => [`The plan needs more than there is: ${say.number(-spareHere(say), 0)} mm are missing, not left.`] },
+        "less-than-nothing": { name: "less than nothing left", because: () => ["The sum is right, and what it says is that the instrument does not reach. Nothing below nothing stays outside: give that answer."] },
+        "sign-dropped": { name: "sign dropped", because: (say) => [`The plan needs more than there is: ${inMm(-spareHere(say))} missing, not left.`] },
       },
       working: (say) => [
-        `${say.bare("workingMm")} − ${say.bare("softTissueMm")} − ${say.bare("pathMm")} = ${say.number(spareHere(say), 0)} mm`,
+        `${say.of("workingMm")} − ${say.of("softTissueMm")} − ${say.of("pathMm")} = ${withPlaces(spareHere(say), 0, "mm")}`,
         isSaid(say) ? "Below nothing: it does not reach." : "What is left stays in the hand.",
       ],
-      right: (say) => isSaid(say) ? ["It does not reach. Another portal or a longer instrument, and better now than with the skin open."] : [`${answerText(say, "spareMm", { places: 0, unit: "mm" })} are left. Swelling takes some of it during the operation.`],
+      right: (say) => isSaid(say) ? ["It does not reach. Another portal or a longer instrument, and better now than with the skin open."] : [`${inMm(answerValue(say, "spareMm"))} left. Swelling takes some of it during the operation.`],
       off: () => ["Take both ways from the working length: through the tissue and through the joint."],
       inverse: () => [],
-      turns: (say) => [`It just reaches with a working length of ${say.number(say.value("softTissueMm") + say.value("pathMm"), 0)} mm.`],
+      turns: (say) => [`It just reaches with a working length of ${withPlaces(say.value("softTissueMm") + say.value("pathMm"), 0, "mm")}.`],
     },
   },
 };
