@@ -16,6 +16,12 @@ const gap = (say: Say): string => measure((say.value("boreMm") - say.value("scop
 const answer = (say: Say): string => measure(answerIn(say, "sharePercent"), "%", 1);
 const ratio = (say: Say): string => (say.value("scopeMm") / say.value("boreMm")).toFixed(3);
 
+/** The two parts of the share, with the digits that the last one needs. */
+const parts = (say: Say): string => {
+  const k = say.value("scopeMm") / say.value("boreMm");
+  return `${(1 - k ** 4).toFixed(5)} − ${((1 - k ** 2) ** 2).toFixed(5)} ÷ ${Math.log(1 / k).toFixed(5)}`;
+};
+
 /** 07d: what a scope leaves of the flow of its sheath, by the ideal law. */
 export const annulus: SumFamily = {
   kind: "sum",
@@ -63,7 +69,7 @@ export const annulus: SumFamily = {
       working: (say) => [
         `Scope over sheath: k = ${say.bare("scopeMm")} ÷ ${say.bare("boreMm")} = ${ratio(say)}`,
         "Share: (1 − k⁴) − (1 − k²)² ÷ ln(1 ÷ k), the concentric annulus",
-        `= ${answer(say)}`,
+        `${parts(say)} = ${answer(say)}`,
       ],
       right: (say) => [`${answer(say)} by the ideal law. In practice an open sheath at working pressure gains less than the law says, so taking the scope out helps less than this suggests; no measured flow of such a gap was found.`],
       off: (say) => [`The gap is ${gap(say)} on each side. Use the law of the ring for the flow with the scope and the law of the tube for the flow without it; length and pressure cancel.`],

@@ -57,6 +57,8 @@ export const lostOnTheWay: SumFamily = {
     { id: "nothing-lost", gives: ({ givens }) => ({ jointMmHg: given(givens, "setMmHg") }) },
     { id: "loss-added", gives: ({ givens }) => ({ jointMmHg: given(givens, "setMmHg") + lostOf(givens) }) },
     { id: "only-the-loss", gives: ({ givens }) => ({ jointMmHg: lostOf(givens) }) },
+    { id: "per-ten-overlooked", gives: ({ givens }) => ({ jointMmHg: given(givens, "setMmHg") - TEN * lostOf(givens) }) },
+    { id: "called-stuck", gives: ({ givens }) => (isSays(solved(givens)) || given(givens, "setMmHg") >= TEN * lostOf(givens) ? null : { says: "none" }) },
     { id: "below-nothing", gives: ({ givens }) => (isSays(solved(givens)) ? { jointMmHg: given(givens, "setMmHg") - lostOf(givens) } : null) },
   ],
   inverseOf: "flowMlPerMin",
@@ -76,6 +78,8 @@ export const lostOnTheWay: SumFamily = {
         "nothing-lost": { name: "nothing lost", because: (say) => [`The display shows what is set, not what arrives. At ${say.of("flowMlPerMin")} the line takes ${lost(say)} of it.`] },
         "loss-added": { name: "loss added", because: () => ["Pressure is used up along the line, never gained. The joint lies at the far end, so it has less."] },
         "only-the-loss": { name: "only the loss", because: (say) => [`${lost(say)} is what the line takes. The joint has what is left of the set pressure.`] },
+        "per-ten-overlooked": { name: "for each ten overlooked", because: (say) => [`${say.of("lostPerTenMmHg")} are lost for each 10\u2009mL/min. Counted for each mL/min, the loss comes out ten times too large.`] },
+        "called-stuck": { name: "called stuck where it runs", because: (say) => [`The line takes ${lost(say)}, less than the ${say.of("setMmHg")} that are set, so it runs. ${say.of("lostPerTenMmHg")} are lost for each 10\u2009mL/min, not for each mL/min.`] },
         "below-nothing": { name: "a pressure below nothing", because: (say) => [`The line would take ${lost(say)} and only ${say.of("setMmHg")} are set. So the flow cannot be ${say.of("flowMlPerMin")}: one of the figures was misread.`] },
       },
       working: (say) => [

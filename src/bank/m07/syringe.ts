@@ -58,7 +58,7 @@ export const syringe: SumFamily = {
       question: "What pressure stands behind the plunger? Rounded up to a whole mmHg.",
       givens: { forceN: "Force of the thumb", barrelMm: "Inner diameter of the barrel" },
       asks: { pressureMmHg: "Pressure" },
-      says: { none: "No pressure to speak of", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
+      says: { none: "No such pressure exists", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "diameter-for-radius": { name: "diameter taken for the radius", because: (say) => [`π r² wants half of ${say.of("barrelMm")}. With the diameter the area is four times too large and the pressure a quarter of what it is.`] },
         "millimetres-as-centimetres": { name: "millimetres taken for centimetres", because: () => ["The area came out a hundred times too large. One square centimetre is a hundred square millimetres, so the pressure is a hundred times higher."] },
