@@ -80,6 +80,7 @@ export const zScore: SumFamily = {
   slips: [
     { id: "neighbour-band", gives: ({ givens, about }) => ({ score: scoreIn(givens, other(about)) }) },
     { id: "squared-spread", gives: ({ givens, about }) => ({ score: scoreIn(givens, own(about)) / given(givens, `${own(about)}SdMm`) }) },
+    { id: "left-in-millimetres", gives: ({ givens, about }) => ({ score: sumOnGrid(given(givens, "distanceMm"), -given(givens, `${own(about)}MeanMm`)) }) },
     { id: "sign-turned", gives: ({ givens, about }) => ({ score: -scoreIn(givens, own(about)) }) },
   ],
   words: {
@@ -103,6 +104,7 @@ export const zScore: SumFamily = {
       slips: {
         "neighbour-band": { name: "neighbour’s band", because: (say) => [`Completed years count. At ${ageOf(say)} the band is ${printedBand(say.about(ownOf(say)))}.`] },
         "squared-spread": { name: "divided by the variance", because: (say) => [`${say.of(`${ownOf(say)}SdMm`)} is the standard deviation already. Squared, it is no longer in millimetres.`] },
+        "left-in-millimetres": { name: "left in millimetres", because: (say) => [`That is how many millimetres lie between the zone and the mean. One standard deviation is ${say.of(`${ownOf(say)}SdMm`)}: divide by it.`] },
         "sign-turned": { name: "sign turned", because: () => ["Negative means narrower than the mean, positive means wider. The mean is taken away from the child, not the child from the mean."] },
       },
       working: (say) => {

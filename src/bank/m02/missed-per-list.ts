@@ -1,6 +1,6 @@
 import { expectedMisses } from "../../engine/evidence/expected-misses.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
-import type { Givens, Solution } from "../../engine/question/family-head.ts";
+import { type Givens, isSays, type Solution } from "../../engine/question/family-head.ts";
 import { answerText, answerValue, given, HOSPITALS, PERCENT } from "../m01/common.ts";
 
 const SCANS = { key: "scans", unit: "pieces", least: 8, greatest: 60, step: 1 } as const;
@@ -18,6 +18,11 @@ const solved = (givens: Givens, baseRate = at(givens).baseRate): Solution => {
   return { missed: expected, anyPercent: PERCENT * anyShare };
 };
 const mean = (givens: Givens): number => at(givens).patients * at(givens).baseRate * (1 - at(givens).sensitivity);
+
+const noneMissed = (givens: Givens): Solution | null => {
+  const solution = solved(givens);
+  return isSays(solution) ? null : { ...solution, anyPercent: PERCENT - (solution["anyPercent"] ?? 0) };
+};
 
 /** 02f: tears that a list of scans misses, and how likely is at least one. */
 export const missedPerList: SumFamily = {
@@ -47,6 +52,7 @@ export const missedPerList: SumFamily = {
   slips: [
     { id: "base-rate-left-out", gives: ({ givens }) => solved(givens, 1) },
     { id: "mean-as-a-chance", gives: ({ givens }) => ({ missed: mean(givens), anyPercent: PERCENT * mean(givens) }) },
+    { id: "none-for-one", gives: ({ givens }) => noneMissed(givens) },
     { id: "one-child-only", gives: ({ givens }) => ({ missed: mean(givens), anyPercent: (PERCENT * mean(givens)) / at(givens).patients }) },
   ],
   words: {
@@ -64,6 +70,7 @@ export const missedPerList: SumFamily = {
       slips: {
         "base-rate-left-out": { name: "base rate left out", because: (say) => [`Only ${say.of("basePercent")} of the children have a tear. What is not torn cannot be missed.`] },
         "mean-as-a-chance": { name: "mean read as a chance", because: () => ["A mean number may pass one; a chance may not. At least one is what is left when none is missed in every child."] },
+        "none-for-one": { name: "chance of none", because: () => ["That is the chance that none is missed. At least one is what is left of a hundred."] },
         "one-child-only": { name: "chance of one child", because: () => ["That is the chance that one child has a tear and it is missed. Over the list it grows."] },
       },
       working: (say) => [

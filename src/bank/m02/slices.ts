@@ -66,6 +66,7 @@ export const slices: RangeFamily = {
         return gapMm === 0 ? null : { from: endsOf(givens).from, to: count * thicknessMm + (count - 1) * gapMm };
       },
     },
+    { id: "ends-exchanged", gives: ({ givens }) => ({ from: endsOf(givens).to, to: endsOf(givens).from }) },
     { id: "from-nothing", gives: ({ givens }) => ({ from: 0, to: endsOf(givens).to }) },
   ],
   words: {
@@ -82,6 +83,7 @@ export const slices: RangeFamily = {
         "gaps-left-out": { name: "gaps left out", because: () => ["The gaps are tissue too. The tear runs through every one between the slices that show it."] },
         "outer-slices-taken-whole": { name: "outer slices taken whole", because: () => ["The outer two may be cut through or only touched. Nobody can say, so there are two ends and not one length."] },
         "outer-gaps-left-out": { name: "outer gaps left out", because: () => ["Beyond the last slice comes a gap that shows nothing to anybody. The tear may reach through it."] },
+        "ends-exchanged": { name: "ends exchanged", because: () => ["Both ends are right, and stand in each other’s place. The shorter one comes first."] },
         "from-nothing": { name: "began at nothing", because: () => ["The inner slices and the gaps between them are filled for sure. The shorter end is not nothing."] },
       },
       working: (say) => [

@@ -55,6 +55,8 @@ export const tiltNeeded: SumFamily = {
     { id: "sign-lost", gives: ({ givens }) => (sideways(givens) < 0 ? { tiltDeg: -sideways(givens) } : null) },
     { id: "portal-left-out", gives: ({ givens }) => (isStuck(givens) ? { tiltDeg: sideways(givens) } : null) },
     { id: "as-far-as-it-goes", gives: ({ givens }) => (isStuck(givens) ? { tiltDeg: given(givens, "roomDeg") } : null) },
+    { id: "all-the-tilt", gives: ({ givens }) => (isStuck(givens) || tiltOf(givens) === given(givens, "roomDeg") ? null : { tiltDeg: given(givens, "roomDeg") }) },
+    { id: "target-for-the-limit", gives: ({ givens }) => (!isStuck(givens) && given(givens, "targetDeg") > given(givens, "roomDeg") ? { says: "none" } : null) },
   ],
   inverseOf: "targetDeg",
   words: {
@@ -76,6 +78,8 @@ export const tiltNeeded: SumFamily = {
         "sign-lost": { name: "sign lost", because: (say) => [`The picture reaches ${half(say)}° to the side and the target lies at ${say.of("targetDeg")}. It is seen already.`] },
         "portal-left-out": { name: "portal left out", because: (say) => [`So much tilt would be needed, but this portal allows ${say.of("roomDeg")} only. Levering further presses on cartilage and on the scope.`] },
         "as-far-as-it-goes": { name: "as far as it goes", because: (say) => [`At ${say.of("roomDeg")} the target is still ${measure(need(say) - say.value("roomDeg"), "deg", 0)} outside the picture.`] },
+        "all-the-tilt": { name: "all the tilt that there is", because: (say) => [`It would be in the picture then, but the least was asked: ${measure(need(say), "deg", 0)}. Every degree more brings the shaft nearer to the bone.`] },
+        "target-for-the-limit": { name: "target held against the limit", because: (say) => [`The target lies at ${say.of("targetDeg")}, but the picture reaches ${half(say)}° towards it. ${isSeen(say) ? "It is seen without any tilt." : `A tilt of ${measure(need(say), "deg", 0)} is enough, and the portal allows ${say.of("roomDeg")}.`}`] },
       },
       working: (say) => [
         `Half the field: ${half(say)}°`,

@@ -121,6 +121,7 @@ export const balance: RangeFamily = {
     { id: "middle-only", gives: (draw) => perKg(draw, notCollected(draw) - middleOut(draw)) },
     { id: "estimates-left-out", gives: (draw) => perKg(draw, notCollected(draw)) },
     { id: "millilitres-kept", gives: ({ givens, about }) => ({ from: balanceOf(givens, about).leastMl, to: balanceOf(givens, about).greatestMl }) },
+    { id: "ends-exchanged", gives: ({ givens, about }) => ({ from: solved(givens, about).to, to: solved(givens, about).from }) },
     { id: "estimates-added", gives: (draw) => perKg(draw, notCollected(draw) + knownOut(draw).least, notCollected(draw) + knownOut(draw).greatest) },
   ],
   words: {
@@ -148,6 +149,7 @@ export const balance: RangeFamily = {
         "middle-only": { name: "the middle of the estimates", because: (say) => [`An estimate from least to most has two ends, and so has the answer: ${inMlPerKg(say)}. The middle hides the end that counts.`] },
         "estimates-left-out": { name: "estimates left out", because: () => ["What lies on the floor and in the drapes was left out, as if all of it could be in the child. Each counts, at least with its lower estimate."] },
         "millilitres-kept": { name: "millilitres for mL/kg", because: (say) => [`${inMl(say)} is right as a volume. The limit counts by weight: divide by ${say.of("weightKg")}.`] },
+        "ends-exchanged": { name: "ends exchanged", because: () => ["Both ends are right, and stand in each other’s place. The top end is the one that is held against the limit, so it must not be the smaller."] },
         "estimates-added": { name: "estimates added", because: () => ["What lies on the floor is out of the child. It is taken away from what went in, not added to it."] },
       },
       working: (say) => [
