@@ -17,7 +17,7 @@ const REQUESTS: Readonly<Record<string, Request>> = {
   colleague: { text: "A colleague at home is to advise on one picture; the archive can be opened from there.", route: "archive", copy: "not-needed", hurry: "phone" },
   lecture: { text: "One picture is wanted for a teaching round inside the hospital; the archive answers.", route: "archive", copy: "nameless", hurry: "stick" },
   paper: { text: "One picture is wanted for a printed article; the archive answers.", route: "archive", copy: "consent", hurry: "stick" },
-  parents: { text: "The parents ask for a picture of the tear; the archive can print one for them from the notes.", route: "archive", copy: "not-needed", hurry: "phone" },
+  parents: { text: "The parents would like to see the tear; the archive answers, and has a screen on the ward.", route: "archive", copy: "not-needed", hurry: "phone" },
   spoiled: { text: "A picture shows only the drape and a passing face; nothing of it belongs to the notes.", route: "nowhere", copy: "not-needed", hurry: "phone" },
   "outside-talk": { text: "One picture is wanted for a talk at another hospital; the archive answers.", route: "archive", copy: "consent", hurry: "stick" },
 };

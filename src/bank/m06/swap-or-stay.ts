@@ -51,7 +51,7 @@ const words: JudgeFamily["words"][Language] = {
     (say) => [`Swap the portals, or stay? The tool is in the ${say.about("here")} portal of a ${say.about("side")} model knee, and the tear is in the ${say.about("target")}. Your hospital’s sheet asks for a least margin and an approach limit; of lines that keep both it takes the larger margin, and of equal ones the straighter.`],
     (say) => [`“Would the other portal be the better one?” A ${say.about("side")} model knee, a tear of the ${say.about("target")}, the tool in the ${say.about("here")} portal. By your hospital’s sheet a line must keep the least margin and the approach limit; of two that do, the larger margin is taken, and of equal ones the straighter.`],
   ],
-  question: "Stay, swap, or another technique? Name every reason that decides it.",
+  question: "Stay, swap, or another technique? Name every reason that holds by the sheet.",
   givens: {
     hereMarginMm: (say) => `Margin behind the line from the ${say.about("here")} portal, where you are`,
     hereDeg: "Its angle to the tear’s normal",
@@ -67,7 +67,7 @@ const words: JudgeFamily["words"][Language] = {
     "below-least": "A line keeps less than the least margin",
     "too-oblique": "A line that keeps the margin comes beyond the approach limit",
     straighter: "How squarely a line comes counts before its margin",
-    "already-there": "The portal is already in use",
+    "already-there": "What is already in a portal stays there",
   },
   slips: {
     "straight-over-margin": { name: "straightness over margin", because: (say) => [straightSentence(say)] },
