@@ -64,8 +64,8 @@ export const spares: SumFamily = {
         (say) => [`${say.about("hospital")} plans ${say.about("pack")}: one a case, some of which fail. Failures are independent of each other; a spare may fail too.`],
         (say) => [`A mean is met half of the time; a service level says how often enough is enough. ${say.about("hospital")}, ${say.about("pack")}, one good one a case, failures independent, spares included.`],
       ],
-      question: "How many spares are needed at least, so that there are enough good ones with this chance? A whole number.",
-      givens: { cases: "Cases", failPercent: "Fails or is dropped, your hospital’s figure", levelPercent: "Service level, your hospital’s figure" },
+      question: "How many spares are needed at least, so that there are enough good ones as often as the service level says? A whole number.",
+      givens: { cases: "Cases", failPercent: (say) => `Fails or is dropped, figure of ${say.about("hospital")} hospital`, levelPercent: (say) => `Service level, figure of ${say.about("hospital")} hospital` },
       asks: { spares: "Spares" },
       says: { none: "No number of spares suffices", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {

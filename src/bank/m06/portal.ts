@@ -34,7 +34,7 @@ const words: MarkFamily["words"][Language] = {
     (say) => [`“Draw it, then say what it is measured from.” You face the ${say.about("side")} knee of ${child(say)}, bent to a right angle; the ${say.about("portal")} portal is wanted. ${rule(say)}`],
   ],
   question: "Which numbered place is the portal by this sheet?",
-  givens: { tendonMm: "Patellar tendon, felt from edge to edge", besideMm: "Beside the edge of the tendon, by your hospital’s sheet", aboveMm: "Above the joint line, by your hospital’s sheet" },
+  givens: { tendonMm: "Patellar tendon, felt from edge to edge", besideMm: (say) => `Beside the edge of the tendon, sheet of ${say.about("hospital")} hospital`, aboveMm: (say) => `Above the joint line, sheet of ${say.about("hospital")} hospital` },
   targets: { portal: "The portal" },
   slips: {
     "from-the-middle": { name: "through the tendon", because: (say) => [`${say.of("besideMm")} was counted from the middle of the tendon. Half the tendon is ${half(say)} mm wide, so the blade would go through it. The sheet counts from the edge.`] },
