@@ -36,3 +36,6 @@ export const childIs = (say: Say): string => `${say.about("child")} is ${say.abo
 
 /** "1 device", "3 devices". */
 export const counted = (count: number | string, one: string, more = `${one}s`): string => `${count} ${Number(count) === 1 ? one : more}`;
+
+/** True where two printed numbers are the same, so that no sentence says one was rounded to the other. */
+export const isSameNumber = (one: string, other: string): boolean => Number.parseFloat(one) === Number.parseFloat(other);

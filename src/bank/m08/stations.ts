@@ -60,7 +60,7 @@ export const stations: OrderFamily = {
       slips: {
         "back-left-for-later": { name: "back of the joint left for later", because: () => ["After instruments there is swelling, bleeding and less time, and the look behind is given up. It comes before them."] },
         "recorded-after-the-work": { name: "recorded after the work", because: () => ["After the work the picture shows the work. The record is of what was found."] },
-        "straight-to-the-tear": { name: "straight to the expected tear", because: () => ["The round began on the lateral side, where the tear was expected. The medial side was then looked at by someone who had already found something."] },
+        "straight-to-the-tear": { name: "straight to the expected tear", because: () => ["The lateral side came before the medial, as it does when a tear is expected there. The medial side is then looked at by someone who has already found something."] },
         "notch-passed-by": { name: "notch passed by", because: () => ["The local round goes through the notch on its way to the lateral side. Passed by, it is the station that is forgotten."] },
         "front-left-out": { name: "front left for later", because: () => ["From above downwards, says this sheet. What is under the patella is easily left out on the way back."] },
       },

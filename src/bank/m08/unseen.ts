@@ -57,6 +57,7 @@ export const unseenShare: SumFamily = {
   },
   slips: [
     { id: "two-rulers", gives: ({ givens, about }) => (isChild(about) ? null : unseen(givens, keys(about["ruler"]).seen, keys(other(about["ruler"])).whole)) },
+    { id: "two-rulers-above", gives: ({ givens, about }) => (isChild(about) ? null : unseen(givens, keys(other(about["ruler"])).seen, keys(about["ruler"]).whole)) },
     { id: "other-ruler", gives: ({ givens, about }) => own(givens, { ruler: other(about["ruler"]) }) },
     { id: "seen-for-unseen", gives: ({ givens, about }) => (isChild(about) ? null : { unseenPercent: PERCENT - ((own(givens, about) as Record<string, number>)["unseenPercent"] ?? 0) }) },
     { id: "adult-for-child", gives: ({ givens, about }) => (isChild(about) ? own(givens, about) : null) },
@@ -75,12 +76,13 @@ export const unseenShare: SumFamily = {
       says: { none: "Everything was seen", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "two-rulers": { name: "two rulers in one fraction", because: () => ["Above the line stands one ruler, below it the other. Two rulers in one fraction give a share of nothing."] },
+        "two-rulers-above": { name: "the other ruler above the line", because: (say) => [`Below the line stands the ${say.about("ruler")}, above it the other ruler. Seen and whole have to be measured alike.`] },
         "other-ruler": { name: "the other ruler", because: (say) => [`The ${say.about("ruler")} was named, and you used the other one. Both can be right; say which.`] },
         "seen-for-unseen": { name: "seen for unseen", because: () => ["That is the share that was seen. What is missing to a hundred was not."] },
         "adult-for-child": { name: "adult share on a child", because: () => ["These lengths are of an adult specimen. A share of a child’s meniscus cannot be read from them."] },
       },
       working: (say) => isSaid(say) ? ["No child was measured. An adult share is not a child’s share."] : [
-        `Seen: ${seenOf(say)} ÷ ${wholeOf(say)} = ${say.number(PERCENT - ((say.answer as Record<string, number>)["unseenPercent"] ?? 0))} %`,
+        `Seen: ${seenOf(say)} ÷ ${wholeOf(say)} = ${say.number(PERCENT - ((say.answer as Record<string, number>)["unseenPercent"] ?? 0))} %`,
         `Not seen: ${answerText(say, "unseenPercent", { places: 1, unit: "%" })}, by ${say.about("ruler")}`,
       ],
       right: (say) => isSaid(say) ? ["It cannot be told: adults were measured, and this is a child."] : [`${answerText(say, "unseenPercent", { places: 1, unit: "%" })} by ${say.about("ruler")}. One paper on adults prints ${PUBLISHED.map((pin) => withUnit(optics(pin).value.value ?? "", "%")).join(" and ")}, one by each ruler.`],

@@ -72,10 +72,13 @@ export const agreement: SumFamily = {
         "chance-taken-as-half": { name: "chance taken as a half", because: () => ["Chance is a half only where both say yes half of the time. Here their habits give another share."] },
       },
       working: (say) => {
-        const { observed, chance } = shares({ bothYes: say.value("bothYes"), firstOnly: say.value("firstOnly"), secondOnly: say.value("secondOnly"), bothNo: say.value("bothNo") });
+        const givens = { bothYes: say.value("bothYes"), firstOnly: say.value("firstOnly"), secondOnly: say.value("secondOnly"), bothNo: say.value("bothNo") };
+        const [yes, first, second, no] = cells(givens);
+        const { observed, chance } = shares(givens);
+        const all = yes + first + second + no;
         return [
-          `Agreement: (${say.bare("bothYes")} + ${say.bare("bothNo")}) ÷ all = ${say.number(observed, 3)}`,
-          `By chance, from the two readers’ own totals: ${say.number(chance, 3)}`,
+          `Agreement: (${say.bare("bothYes")} + ${say.bare("bothNo")}) ÷ ${all} = ${say.number(observed, 3)}`,
+          `By chance, from the two readers’ own totals: (${yes + first} × ${yes + second} + ${second + no} × ${first + no}) ÷ (${all} × ${all}) = ${say.number(chance, 3)}`,
           `Kappa: (${say.number(observed, 3)} − ${say.number(chance, 3)}) ÷ (1 − ${say.number(chance, 3)}) = ${kappaText(say)} (Cohen 1960)`,
         ];
       },

@@ -81,7 +81,7 @@ export const clockLength: SumFamily = {
         `${say.number(degreesOf(say), 0)} × π ÷ 180 = ${say.number((degreesOf(say) * Math.PI) / HALF_TURN, 3)} radians`,
         `${say.bare("rimRadiusMm")} × ${say.number((degreesOf(say) * Math.PI) / HALF_TURN, 3)} = ${answerText(say, "lengthMm", length)}`,
       ],
-      right: (say) => [`${answerText(say, "lengthMm", length)} along the rim. A clock is read to half an hour, and half an hour of this rim is ${say.number((say.value("rimRadiusMm") * DEGREES_AN_HOUR * Math.PI) / (2 * HALF_TURN))} mm.`],
+      right: (say) => [`${answerText(say, "lengthMm", length)} along the rim. A clock is read to half an hour, and half an hour of this rim is ${say.number((say.value("rimRadiusMm") * DEGREES_AN_HOUR * Math.PI) / (2 * HALF_TURN))} mm.`],
       off: () => ["Hours into degrees, degrees into radians, then radius times angle."],
       inverse: (say, { text }) => [`If the rim had a radius of ${text}. Here it is ${say.of("rimRadiusMm")}.`],
     },

@@ -53,7 +53,7 @@ export const depthInWidth: SumFamily = {
       working: (say) => [`${say.bare("depthMm")} ÷ ${say.bare("widthMm")} = ${answerText(say, "sharePercent", { places: 0, unit: "%" })}`],
       right: (say) => [`${answerText(say, "sharePercent", { places: 0, unit: "%" })} of the width; the rest is the ring that still holds.`],
       off: () => ["Depth from the free edge above the line, the whole width below it."],
-      inverse: (say, { text }) => [`If the tear were ${text} deep. Here it is ${say.of("depthMm")}.`],
+      inverse: (say, { text }) => [Number.parseFloat(text) > say.value("widthMm") ? `Never: the tear would be ${text} deep, and the meniscus is ${say.of("widthMm")} wide.` : `If the tear were ${text} deep. Here it is ${say.of("depthMm")}.`],
     },
   },
   inverseOf: "depthMm",

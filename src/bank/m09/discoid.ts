@@ -3,13 +3,14 @@ import { compareOnGrid } from "../../engine/quantity/grid.ts";
 import type { NameFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
+import type { Chance } from "../../engine/random/chance.ts";
 import { discoid as ledger } from "../../facts/discoid.ts";
 import { CHILDREN, given, PERCENT, SIDES } from "../m01/common.ts";
 
 const WIDTH = { key: "widthMm", unit: "mm", least: 11, greatest: 26, step: 0.1 } as const;
 const TIBIA = { key: "tibialMm", unit: "mm", least: 50, greatest: 80, step: 1 } as const;
 const COMPARTMENT = { key: "compartmentMm", unit: "mm", least: 22, greatest: 38, step: 1 } as const;
-const SLICES = { key: "slices", unit: "pieces", least: 1, greatest: 6, step: 1 } as const;
+const SLICES = { key: "slices", unit: "pieces", least: 1, greatest: 9, step: 1 } as const;
 const THICKNESS = { key: "sliceMm", unit: "mm", least: 3, greatest: 5, step: 1 } as const;
 
 const limit = (pin: string): number => ledger(pin).number.value ?? 0;
@@ -39,6 +40,8 @@ const unlessSame = (draw: Draw, picks: Picks): Picks | null => {
   return Object.keys(right).every((id) => right[id] === (picks[id] ?? right[id])) ? null : { ...right, ...picks };
 };
 const isClear = (givens: Givens): boolean => compareOnGrid(given(givens, "widthMm"), WIDTH_LIMIT) !== 0 && Math.abs(shareOf(givens, "tibialMm") - SHARE_LIMIT) > 0.2;
+/** Slices that join the horns follow from the width: about as many as fit into it, one more or one fewer. */
+const drawSlices = (chance: Chance, widthMm: number, sliceMm: number): number => Math.min(SLICES.greatest, Math.max(SLICES.least, Math.floor(widthMm / sliceMm) + chance.pick([-1, 0, 1])));
 const share = (say: Say): string => say.number((PERCENT * say.value("widthMm")) / say.value("tibialMm"));
 
 const COMPLAINTS: Readonly<Record<string, string>> = { none: "There are no symptoms; the scan was made for another reason.", snapping: "The knee snaps.", locking: "The knee has locked twice.", pain: "The outer side hurts on stairs." };
@@ -73,7 +76,8 @@ export const discoidCriteria: NameFamily = {
     const fits = (widthMm: number): boolean => isClear({ widthMm, tibialMm, compartmentMm });
     const widthMm = [drawn, drawn + 0.3, drawn - 0.3, drawn + 0.6].map((one) => Number(one.toFixed(1))).find((one) => one >= width.least && fits(one)) ?? drawn;
     const about = { child: chance.pick(CHILDREN), age, side: chance.pick(SIDES), symptoms: chance.pick(["none", "snapping", "locking", "pain"]) };
-    return { givens: { widthMm, tibialMm, compartmentMm, slices: chance.onGrid(SLICES), sliceMm: chance.pick([3, 4, 5, 5, 5]) }, about };
+    const sliceMm = chance.pick([3, 4, 5, 5, 5]);
+    return { givens: { widthMm, tibialMm, compartmentMm, slices: drawSlices(chance, widthMm, sliceMm), sliceMm }, about };
   },
   truth,
   slips: [

@@ -22,7 +22,7 @@ const TAKEN_FOR: Readonly<Record<string, string>> = { "behind-medial": "medial-b
 const RAMP = "behind-medial";
 const [NOTCH_PIN, FRONT_PIN] = ["ramp-seen.notch@1", "ramp-seen.front@1"] as const;
 const [byNotch, byFront] = [tear(NOTCH_PIN).value, tear(FRONT_PIN).value];
-const PRINTED = `In ${byNotch.total ?? ""} knees of 12–17 years with a torn cruciate ligament a tear was seen there through the notch in ${byNotch.events ?? ""}, and from the front in ${byFront.events ?? ""}.`;
+const PRINTED = `In ${byNotch.total ?? ""} knees of 12–17 years with a torn cruciate ligament a tear behind the medial horn was seen through the notch in ${byNotch.events ?? ""}, and from the front in ${byFront.events ?? ""}.`;
 
 const strip = (draw: Pick<Draw, "about">): readonly string[] => (draw.about["strip"] ?? "").split(" ").filter((id) => id !== "");
 const missing = (draw: Draw): readonly string[] => (draw.shown ?? []).filter((id) => !strip(draw).includes(id));

@@ -7,7 +7,7 @@ import { meniscusSize } from "../../facts/meniscus-size.ts";
 import { answerText, CHILDREN, given, isSaid, SIDES } from "../m01/common.ts";
 
 const WIDTH = { key: "widthMm", unit: "mm", least: 10, greatest: 24, step: 0.5 } as const;
-const TARGET = { key: "targetMm", unit: "mm", least: 6, greatest: 13, step: 0.5 } as const;
+const TARGET = { key: "targetMm", unit: "mm", least: 6, greatest: 12, step: 0.5 } as const;
 const LOW = { key: "printedLowMm", unit: "mm", least: 5, greatest: 9, step: 1 } as const;
 const HIGH = { key: "printedHighMm", unit: "mm", least: 6, greatest: 10, step: 1 } as const;
 const NORMAL = { key: "hiatusTenMm", unit: "mm", least: 10, greatest: 14, step: 1 } as const;
@@ -52,6 +52,7 @@ export const rimLeft: SumFamily = {
   slips: [
     { id: "trimmed-to-the-amount", gives: ({ givens }) => ({ trimMm: given(givens, "targetMm") }) },
     { id: "printed-rim-for-the-sheet", gives: ({ givens }) => above(over(givens, "printedLowMm")) },
+    { id: "wider-printed-rim", gives: ({ givens }) => above(over(givens, "printedHighMm")) },
     { id: "normal-width-for-the-sheet", gives: ({ givens }) => above(over(givens, "hiatusTenMm")) },
     { id: "half-a-millimetre-more", gives: ({ givens }) => ({ trimMm: Math.max(0, over(givens, "targetMm")) + 0.5 }) },
   ],
@@ -59,9 +60,9 @@ export const rimLeft: SumFamily = {
     en: {
       title: "What should stay",
       stems: [
-        (say) => [`${say.about("child")} is ${say.about("age")} and has symptoms from a wide lateral meniscus in the ${say.about("side")} knee. The rim was found stable. Your hospital’s sheet names the width that is to stay; two other widths from print are shown beside it, and they disagree.`],
-        (say) => [`What is cut off does not grow back. ${say.about("child")}, ${say.about("age")}, ${say.about("side")} knee, wide lateral meniscus, stable rim. The sheet says what should stay; the printed widths beside it are no default.`],
-        (say) => [`A wide lateral meniscus in the ${say.about("side")} knee of ${say.about("child")}, ${say.about("age")}, rim stable, operation agreed. The width that is to stay is the local sheet’s.`],
+        (say) => [`${say.about("child")} is ${say.about("age")} and has symptoms from a lateral meniscus reported as wide in the ${say.about("side")} knee. The rim was found stable. Your hospital’s sheet names the width that is to stay; two other widths from print are shown beside it, and they disagree.`],
+        (say) => [`What is cut off does not grow back. ${say.about("child")}, ${say.about("age")}, ${say.about("side")} knee, lateral meniscus reported as wide, stable rim. The sheet says what should stay; the printed widths beside it are no default.`],
+        (say) => [`A lateral meniscus reported as wide in the ${say.about("side")} knee of ${say.about("child")}, ${say.about("age")}, rim stable, operation agreed. The width that is to stay is the local sheet’s.`],
       ],
       question: "How much may be trimmed at most, so that the sheet’s width stays? Rounded down to half a millimetre.",
       givens: { widthMm: "Width now", targetMm: "To be left, your hospital’s sheet", printedLowMm: "Recommended in print, from", printedHighMm: "Recommended in print, to", hiatusTenMm: "Normal width at the hiatus at 10 years, one paper" },
@@ -70,10 +71,11 @@ export const rimLeft: SumFamily = {
       slips: {
         "trimmed-to-the-amount": { name: "took away what should stay", because: (say) => [`${say.of("targetMm")} is what is to be left. You removed what should stay.`] },
         "printed-rim-for-the-sheet": { name: "printed rim for the sheet’s", because: (say) => [`${say.of("printedLowMm")} stands in print and is disputed in print. The sheet here says ${say.of("targetMm")}.`] },
+        "wider-printed-rim": { name: "wider printed rim for the sheet’s", because: (say) => [`${say.of("printedHighMm")} is the wider end of what one paper recommends. The sheet here says ${say.of("targetMm")}.`] },
         "normal-width-for-the-sheet": { name: "normal width for the sheet’s", because: (say) => [`${say.of("hiatusTenMm")} is one paper’s normal width at the hiatus, at 10 years. The sheet here says ${say.of("targetMm")}.`] },
         "half-a-millimetre-more": { name: "half a millimetre more", because: () => ["Half a millimetre over the limit is over the limit. Round to the side on which something stays."] },
       },
-      working: (say) => [`${say.bare("widthMm")} − ${say.bare("targetMm")} = ${overHere(say)} mm`, isSaid(say) ? "Not wider than what is to stay: nothing comes off." : "At most that; rounded down."],
+      working: (say) => [`${say.bare("widthMm")} − ${say.bare("targetMm")} = ${overHere(say)} mm`, isSaid(say) ? "Not wider than what is to stay: nothing comes off." : "At most that; rounded down."],
       right: (say) => isSaid(say) ? ["Nothing comes off. It is no wider than what the sheet leaves."] : [`At most ${answerText(say, "trimMm", trim)}. Trim less, look, and measure again.`],
       off: (say) => isSaid(say) ? ["Set the width beside what is to stay: there is nothing over."] : ["Width now, less what is to stay by your own sheet. The printed widths are there to be compared, not to be used."],
       inverse: (say, { text }) => [`If ${text} were to be left. The sheet says ${say.of("targetMm")}.`],

@@ -80,12 +80,12 @@ export const rimZone: NameFamily = {
       slips: {
         "from-the-free-edge": { name: "measured from the free edge", because: (say) => [`Zones count from the capsule, where the vessels come in. That is ${say.of("fromRimMm")} here; ${say.of("fromFreeEdgeMm")} is the way to the free edge.`] },
         "thirds-of-the-width": { name: "thirds of the width", because: () => ["You took the third of the width in which the tear lies. The table is in millimetres, whatever the width; in a small meniscus the two differ."] },
-        "map-of-healing": { name: "zone read as a map of healing", because: () => ["These are adult millimetres, a larger share of a small meniscus. Repairs into the inner zone are in print for patients under twenty, and two readers agree on the rim width in little more than half of the readings."] },
+        "map-of-healing": { name: "zone read as a map of healing", because: (say) => [zoneOf(say) === "1" ? "Zone 1 is the last that would speak against a repair." : "These are adult millimetres, a larger share of a small meniscus. Even repairs into the inner zone are in print, for patients under twenty.", "Two readers agree on the rim width in little more than half of the readings, so the label itself is not firm."] },
       },
       working: (say) => [`From the rim: ${say.of("fromRimMm")}, so zone ${zoneOf(say)}.`, "The zone classifies. Age, pattern, stability and the bed of the tear decide about a repair, with your own sheet and a senior colleague."],
       right: (say) => [`Zone ${zoneOf(say)}, and a zone is a label. It goes into the record, not in place of a decision.`],
       off: () => [`Measure from the rim at the capsule: below ${INNER} millimetres zone 1, up to ${OUTER} zone 2, beyond zone 3. Then remember whose millimetres they are.`],
-      moves: (say) => [`Half a millimetre ${zoneAt(say.value("fromRimMm") + 0.5) === zoneOf(say) ? "further in leaves the zone as it is" : "further in makes it another zone"}; that is about what a probe can tell.`],
+      moves: (say) => [`Half a millimetre ${zoneAt(say.value("fromRimMm") + 0.5) === zoneOf(say) ? "further in leaves the zone as it is" : "further in makes it another zone"}. Ask yourself whether you measured it to half a millimetre.`],
     },
   },
 };

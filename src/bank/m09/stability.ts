@@ -50,7 +50,8 @@ export const stability: NameFamily = {
     const sheetMm = chance.onGrid(SHEET);
     const displaces = chance.pick(["stays", "stays", "stays", "flips", "locked"]);
     // What has flipped into the notch has shifted far.
-    const drawn = chance.onGrid(displaces === "locked" ? { ...SHIFT, least: FLIPPED_MM } : SHIFT);
+    const isLittle = displaces !== "locked" && chance.happens(3, 5);
+    const drawn = chance.onGrid({ ...SHIFT, least: displaces === "locked" ? FLIPPED_MM : SHIFT.least, greatest: isLittle ? sheetMm - SHIFT.step : SHIFT.greatest });
     // A shift that is exactly the threshold is an argument, not a question.
     const shiftMm = compareOnGrid(drawn, sheetMm) === 0 ? drawn - SHIFT.step : drawn;
     return {
@@ -72,7 +73,7 @@ export const stability: NameFamily = {
     { id: "adult-rule-on-a-child", gives: (draw) => (truth(draw)["plan"] === "repair-although" ? { ...truth(draw), plan: "leave" } : null) },
     { id: "every-tear-repaired", gives: (draw) => (truth(draw)["plan"] === "leave" ? { ...truth(draw), plan: "repair" } : null) },
     { id: "flipped-one-not-discussed", gives: (draw) => (truth(draw)["plan"] === "ask" ? { ...truth(draw), plan: "repair" } : null) },
-    { id: "small-shift-enough", gives: (draw) => (draw.about["displaces"] !== "stays" && given(draw.givens, "shiftMm") < given(draw.givens, "sheetMm") && MEMORY_MM !== given(draw.givens, "sheetMm") ? { ...truth(draw), stable: "stable" } : null) },
+    { id: "small-shift-enough", gives: (draw) => (draw.about["displaces"] !== "stays" && given(draw.givens, "shiftMm") < given(draw.givens, "sheetMm") ? picksFor(true, draw.about) : null) },
     { id: "asked-without-need", gives: (draw) => (truth(draw)["plan"] === "ask" ? null : { ...truth(draw), plan: "ask" }) },
   ],
   words: {

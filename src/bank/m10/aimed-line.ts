@@ -81,7 +81,7 @@ export const whoseDistance = (say: Say): string => WHOSE[say.about("basis") as B
 
 /** The same where a limit is built on them: a mean is printed with what it does not promise. */
 export const whoseLimit = (say: Say): string =>
-  say.about("basis") === "mean" ? `${whoseDistance(say)} Half of them lie nearer than that, so the limit is the sum’s, not ${say.about("child")}’s.` : whoseDistance(say);
+  say.about("basis") === "mean" ? `${whoseDistance(say)} About half of them lie nearer than that, so the limit is the sum’s, not ${say.about("child")}’s.` : whoseDistance(say);
 
 const ORIGIN = {
   mean: (say: Say) => `mean of ${say.about("sex")} 10–18`,
@@ -124,3 +124,7 @@ export const LINE_SAYS = {
 } as const;
 
 export const LINE_SOURCES = [{ source: "schachne-2019", entry: "junction-to-bundle.boys@1" }, { source: "schachne-2019", entry: "junction-to-bundle.girls@1" }] as const;
+
+/** The greatest depth with the mean in place of the low bound that the stem names; null where it names another. */
+export const meanForLow = ({ givens, about }: Draw): number | null =>
+  about["basis"] === "low" ? greatestOf({ ...givens, junctionToBundleMm: number(`junction-to-bundle.${about["sex"] ?? ""}@1`, "mean") }, "junctionToBundleMm") : null;

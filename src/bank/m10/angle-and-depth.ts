@@ -93,7 +93,7 @@ export const angleAndDepth: SumFamily = {
         (say) => [`From the portal the needle for ${childIn(say)} can only come tilted, towards the vessel. What must be passed is flat, what must not be met is round.`],
       ],
       question: "Which depths along the tilted needle are left? Give the least, rounded up, and the greatest, rounded down, to a tenth of a millimetre, or say that there is none.",
-      givens: { needMm: "Needed square from the entry through the capsule, your teacher’s figure", deepMm: "Centre of the vessel, straight ahead", asideMm: "Centre of the vessel, to the side of the tilt", vesselRadiusMm: "Radius of the vessel, assumed", marginMm: "Margin to keep", tiltDeg: "Tilt towards the vessel" },
+      givens: { needMm: "Needed square from the entry through the capsule, assumed", deepMm: "Centre of the vessel, straight ahead", asideMm: "Centre of the vessel, to the side of the tilt", vesselRadiusMm: "Radius of the vessel, assumed", marginMm: "Margin to keep", tiltDeg: "Tilt towards the vessel" },
       asks: { leastMm: "Least depth", greatestMm: "Greatest depth" },
       says: LINE_SAYS,
       slips: {

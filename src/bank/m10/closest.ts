@@ -62,6 +62,7 @@ export const closest: SumFamily = {
   slips: [
     { id: "structure-has-no-size", gives: ({ givens }) => ({ clearMm: clearance(givens) + given(givens, "structureRadiusMm") }) },
     { id: "needle-has-no-size", gives: ({ givens }) => ({ clearMm: clearance(givens) + given(givens, "needleRadiusMm") }) },
+    { id: "centre-to-centre", gives: ({ givens }) => ({ clearMm: clearance(givens) + given(givens, "structureRadiusMm") + given(givens, "needleRadiusMm") }) },
     { id: "tip-only", gives: ({ givens }) => (isPast(givens) ? null : { clearMm: tipOnly(givens) }) },
     { id: "line-without-end", gives: ({ givens }) => (isPast(givens) ? { clearMm: clearance(givens, { depthMm: FAR_MM }) } : null) },
   ],
@@ -80,6 +81,7 @@ export const closest: SumFamily = {
       slips: {
         "structure-has-no-size": { name: "structure taken as a point", because: (say) => [`The ${say.about("structure")} begins ${say.of("structureRadiusMm")} before its centre. Without that you have more room on paper than in the knee.`] },
         "needle-has-no-size": { name: "needle taken as a line", because: (say) => [`You measured from the needle’s middle line. Its edge lies ${say.of("needleRadiusMm")} nearer.`] },
+        "centre-to-centre": { name: "centre to centre", because: (say) => [`That is the way between two middles. Both have a thickness: ${say.of("structureRadiusMm")} and ${say.of("needleRadiusMm")} come off.`] },
         "tip-only": { name: "distance of the tip alone", because: (say) => [`The shaft passes nearer than the tip. The ${say.about("structure")} does not ask which part of the needle it met.`] },
         "line-without-end": { name: "line without an end", because: (say) => [`The needle ends at ${say.of("depthMm")}. The nearest point of an endless line lies beyond its tip, where there is no needle.`] },
       },

@@ -13,6 +13,13 @@ const reach = (givens: Givens) => {
   const { forwardMm, sideMm } = curvedReachMm({ curveRadiusMm: given(givens, "curveRadiusMm"), arcMm: given(givens, "arcMm") });
   return { forwardMm, sideMm };
 };
+const DEGREES = 180 / Math.PI;
+/** What a calculator set to degrees makes of a turn in radians. */
+const turnAsDegrees = (givens: Givens) => {
+  const angle = given(givens, "arcMm") / given(givens, "curveRadiusMm") / DEGREES;
+  return { forwardMm: given(givens, "curveRadiusMm") * Math.sin(angle), sideMm: given(givens, "curveRadiusMm") * (1 - Math.cos(angle)) };
+};
+const turn = (say: Say): string => (say.value("arcMm") / say.value("curveRadiusMm")).toFixed(3);
 const number = (say: Say, id: string): string => withUnit(Number((say.answer as Record<string, number>)[id] ?? 0).toFixed(1), "mm");
 
 /** 10m: where a curved needle ends. */
@@ -37,6 +44,7 @@ export const curve: SumFamily = {
   solve: reach,
   slips: [
     { id: "taken-for-straight", gives: ({ givens }) => ({ forwardMm: given(givens, "arcMm"), sideMm: 0 }) },
+    { id: "turn-taken-as-degrees", gives: ({ givens }) => turnAsDegrees(givens) },
     { id: "ends-exchanged", gives: ({ givens }) => ({ forwardMm: reach(givens).sideMm, sideMm: reach(givens).forwardMm }) },
     { id: "doubled-shift", gives: ({ givens }) => ({ forwardMm: reach(givens).forwardMm, sideMm: 2 * reach(givens).sideMm }) },
   ],
@@ -54,17 +62,18 @@ export const curve: SumFamily = {
       says: { ...DRAWING_SAYS, none: "No reach with this needle" },
       slips: {
         "taken-for-straight": { name: "taken for straight", because: (say) => [`Along the curve it is ${say.of("arcMm")}, but the tip stands ${number(say, "sideMm")} beside the straight line. Anything that lies there is met without being seen.`] },
+        "turn-taken-as-degrees": { name: "turn read as degrees", because: (say) => [`Length over radius is a turn in radians: ${turn(say)} of them, about ${Math.round((DEGREES * say.value("arcMm")) / say.value("curveRadiusMm"))} degrees. Taken as degrees the needle would hardly leave its place.`] },
         "ends-exchanged": { name: "forward and side exchanged", because: () => ["Forward goes with the sine of the turn, to the side with one less its cosine."] },
         "doubled-shift": { name: "shift doubled", because: () => ["The shift is the radius times one less the cosine of the whole turn; it is not counted on both sides."] },
       },
       working: (say) => [
-        `Turn: ${say.bare("arcMm")} ÷ ${say.bare("curveRadiusMm")} = ${(say.value("arcMm") / say.value("curveRadiusMm")).toFixed(3)} radians`,
+        `Turn: ${say.bare("arcMm")} ÷ ${say.bare("curveRadiusMm")} = ${turn(say)} radians`,
         `Forward: ${say.bare("curveRadiusMm")} × sine of the turn = ${number(say, "forwardMm")}`,
         `To the side: ${say.bare("curveRadiusMm")} × (1 − cosine of the turn) = ${number(say, "sideMm")}`,
       ],
       right: (say) => [`The tip stands ${number(say, "forwardMm")} forward and ${number(say, "sideMm")} to the side. The wider the curve, the straighter the needle.`],
       off: () => ["Length over radius is the turn in radians. Sine for forward, one less cosine for the side."],
-      turns: () => ["The shift to the side grows with the square of the length: twice as far out is four times as far aside."],
+      turns: () => ["The shift to the side grows nearly with the square of the length: twice as far out is nearly four times as far aside."],
       inverse: () => [],
     },
   },

@@ -3,11 +3,13 @@ import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import { asAsked } from "../../engine/quantity/round.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
+import { isSameNumber } from "../m01/common.ts";
 import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, JUNCTION, leastOf, LINE_GIVENS, LINE_SAYS, lineOf, NEED, NEED_UNKNOWN, whoseDistance } from "./aimed-line.ts";
 
 const shown = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("throughCapsuleMm")));
 
 const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["leastMm"] ?? 0, "0.5", "up"), "mm");
+const rounded = (say: Say): string => (isSameNumber(shown(say), setting(say)) ? setting(say) : `${shown(say)} mm, rounded up to ${setting(say)}`);
 
 /** 10b: the least setting that carries the anchor through the capsule, rounded up. */
 export const leastDepth: SumFamily = {
@@ -63,7 +65,7 @@ export const leastDepth: SumFamily = {
         "rounded-down": { name: "rounded down", because: () => ["A least depth is a need. Rounded down it is no longer met, and the anchor may stay in the capsule."] },
       },
       working: (say) => ["From the entry to the junction, then through the capsule.", `${say.bare("entryToJunctionMm")} + ${say.bare("throughCapsuleMm")} = ${shown(say)} mm; a need is rounded up.`],
-      right: (say) => [`First the way to the junction, then the way through the capsule: ${shown(say)} mm, rounded up to ${setting(say)}. Whether the line allows so much is another question.`],
+      right: (say) => [`First the way to the junction, then the way through the capsule: ${rounded(say)}. Whether the line allows so much is another question.`],
       off: () => ["Walk along the needle: from the entry to the junction, from the junction through the capsule. Nothing else belongs to a least depth."],
       inverse: (say, { text }) => [`If the capsule needed ${text} beyond the junction. Your teacher’s figure here is ${say.of("throughCapsuleMm")}.`],
     },

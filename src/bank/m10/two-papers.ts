@@ -49,12 +49,15 @@ const chosen = (say: Say): string => {
 };
 
 const REASON_TEXTS: Readonly<Record<string, string>> = {
-  structure: "to what it was measured (artery or bundle)",
-  line: "where it begins, or along which line it was measured",
+  structure: "at which structure it ends, artery or bundle",
+  line: "where it begins or which line it follows",
   age: "in whom it was measured",
   flexion: "how far the knee was bent",
 };
-const because = (say: Say): string => caseOf(say).reasons.map((reason) => REASON_TEXTS[reason] ?? reason).join(", and ");
+const because = (say: Say): string => {
+  const reasons = caseOf(say).reasons.map((reason) => REASON_TEXTS[reason] ?? reason);
+  return [reasons.slice(0, -1).join("; "), ...reasons.slice(-1)].filter((part) => part !== "").join("; and ");
+};
 
 /** Where a value comes from, as the page names it. */
 const markOf = ({ source, entry }: Pinned): SourceMark => ({ source: source ?? "", entry });

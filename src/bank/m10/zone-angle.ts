@@ -48,7 +48,7 @@ export const zoneAngle: SumFamily = {
   slips: [
     { id: "sides-taken-as-equal", gives: ({ givens }) => ({ angleDeg: 2 * DEGREES * Math.atan(given(givens, "widthMm") / (2 * ((given(givens, "nearEdgeMm") + given(givens, "farEdgeMm")) / 2))) }) },
     { id: "right-angle-assumed", gives: ({ givens }) => ({ angleDeg: DEGREES * Math.atan(given(givens, "widthMm") / given(givens, "nearEdgeMm")) }) },
-    { id: "radians-left", gives: ({ givens }) => ({ angleDeg: given(givens, "widthMm") / given(givens, "nearEdgeMm") }) },
+    { id: "radians-left", gives: ({ givens }) => ({ angleDeg: angleOf(givens) / DEGREES }) },
   ],
   words: {
     en: {
@@ -65,7 +65,7 @@ export const zoneAngle: SumFamily = {
       slips: {
         "sides-taken-as-equal": { name: "sides taken as equal", because: () => ["Halving the width works only where both ends are equally far. Here one is farther, and the triangle leans."] },
         "right-angle-assumed": { name: "right angle assumed", because: () => ["Width over distance is a tangent only if the zone stands square to the near side. It does not."] },
-        "radians-left": { name: "radians left as they are", because: () => ["That is the angle in radians, nearly. A radian is some 57 degrees."] },
+        "radians-left": { name: "radians left as they are", because: () => ["That is the angle in radians. A radian is some 57 degrees."] },
       },
       working: (say) => [
         `Three sides are known: ${say.of("nearEdgeMm")}, ${say.of("farEdgeMm")} and ${say.of("widthMm")}.`,
