@@ -4,7 +4,7 @@ import type { Givens } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { stitchCount } from "../../engine/repair/stitch-count.ts";
 import { stitch } from "../../facts/stitch.ts";
-import { answerValue, given } from "../m01/common.ts";
+import { answerValue, given, isSameNumber } from "../m01/common.ts";
 import { CASE_ABOUT, caseOf, MARGIN, STITCH_SAYS, TEAR } from "./stitch-words.ts";
 
 const SPACING = { key: "greatestSpacingMm", unit: "mm", least: 3, greatest: 8, step: 0.5 } as const;
@@ -20,6 +20,7 @@ const isEven = (givens: Givens): boolean => Number.isInteger(Number((betweenMm(g
 
 const shown = (say: Say): Givens => ({ tearMm: say.value("tearMm"), endMarginMm: say.value("endMarginMm"), greatestSpacingMm: say.value("greatestSpacingMm") });
 const gaps = (say: Say): string => say.number(betweenMm(shown(say)) / say.value("greatestSpacingMm"), 2);
+const wholeGaps = (say: Say): string => String(answerValue(say, "stitches") - 1);
 const count = (say: Say): string => String(answerValue(say, "stitches"));
 
 /** 11a: how many stitches a tear needs, one at each end and no gap above a greatest spacing. */
@@ -51,7 +52,8 @@ export const howMany: SumFamily = {
   solve: (givens) => ({ stitches: countOf(givens) }),
   slips: [
     { id: "last-post-left-out", gives: ({ givens }) => (isEven(givens) ? { stitches: countOf(givens) - 1 } : null) },
-    { id: "rounded-down", gives: ({ givens }) => (isEven(givens) ? null : { stitches: countOf(givens) - 1 }) },
+    { id: "one-too-few", gives: ({ givens }) => (isEven(givens) ? null : { stitches: countOf(givens) - 1 }) },
+    { id: "whole-gaps-only", gives: ({ givens }) => (isEven(givens) ? null : { stitches: countOf(givens) - 2 }) },
     { id: "margins-left-out", gives: ({ givens }) => ({ stitches: countOf(givens, 0) }) },
     { id: "one-for-luck", gives: ({ givens }) => ({ stitches: countOf(givens) + 1 }) },
   ],
@@ -73,19 +75,20 @@ export const howMany: SumFamily = {
       says: STITCH_SAYS,
       slips: {
         "last-post-left-out": { name: "last post left out", because: (say) => [`${count(say)} posts stand on a fence of ${Number(count(say)) - 1} gaps. You counted the gaps; a stitch stands at either end.`] },
-        "rounded-down": { name: "rounded down", because: (say) => [`The stretch holds ${gaps(say)} greatest gaps. With the whole ones alone the gaps come out wider than the rule allows, so the part of a gap needs a stitch of its own.`] },
+        "one-too-few": { name: "one too few", because: (say) => [`The stretch holds ${gaps(say)} greatest gaps, so it takes ${wholeGaps(say)}, and stitches are one more than gaps. You dropped the part of a gap, or the stitch at the far end.`] },
+        "whole-gaps-only": { name: "whole gaps taken for stitches", because: (say) => [`Of ${gaps(say)} greatest gaps you kept the whole ones. The part needs a gap of its own, and the gaps need one stitch more than there are gaps.`] },
         "margins-left-out": { name: "margins left out", because: (say) => [`${say.of("endMarginMm")} stay free at each end. The stitches share what lies between, not the whole tear.`] },
         "one-for-luck": { name: "one more for luck", because: () => ["The rule was met without it. Each stitch more is another implant and another hole in a small meniscus."] },
       },
       working: (say) => [
-        `Between the margins: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${say.number(betweenMm(shown(say)))} mm`,
-        `Gaps: ${say.number(betweenMm(shown(say)))} ÷ ${say.bare("greatestSpacingMm")} = ${gaps(say)}, rounded up to ${Number(count(say)) - 1}`,
+        `Between the margins: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${say.number(betweenMm(shown(say)))} mm`,
+        `Gaps: ${say.number(betweenMm(shown(say)))} ÷ ${say.bare("greatestSpacingMm")} = ${gaps(say)}${isSameNumber(gaps(say), wholeGaps(say)) ? ", no rest" : `, rounded up to ${wholeGaps(say)}`}`,
         `Stitches: one more than gaps, ${count(say)}`,
       ],
       right: (say) => [`${count(say)} stitches: one more than the gaps, and no gap is wider than ${say.of("greatestSpacingMm")}.`],
       off: () => ["Take the margins off both ends, see how many greatest gaps fit, round up, and add the stitch at the far end."],
       inverse: () => [],
-      turns: (say) => [`${count(say)} stitches with this spacing serve a stretch of up to ${say.number((Number(count(say)) - 1) * say.value("greatestSpacingMm"))} mm between the margins; from there on it is one more.`],
+      turns: (say) => [`${count(say)} stitches with this spacing serve a stretch of up to ${say.number((Number(count(say)) - 1) * say.value("greatestSpacingMm"))} mm between the margins; from there on it is one more.`],
     },
   },
 };

@@ -85,7 +85,7 @@ export const loadShare: JudgeFamily = {
       options: { accept: "Accept it, also for this child", rank: "Accept it as a ranking on that bench, no more", reject: "Reject it" },
       reasons: { "one-stitch": "The figure is of one stitch; stitches do not share a load evenly", "not-a-child": "No child’s meniscus was on the bench", "same-bench": "Same tissue and same bench for both", "other-bench": "Other tissue or another bench", "too-small": "The figure is too small to matter" },
       slips: {
-        "taken-as-a-safety-factor": { name: "taken for a safety factor", because: () => ["Single stitches, adult or animal tissue, pulled once on a machine. No child’s load can be set against that."] },
+        "taken-as-a-safety-factor": { name: "taken for a safety factor", because: () => ["Single stitches in adult or animal tissue, pulled on a bench until they failed. No child’s load can be set against that."] },
         "ranked-across-benches": { name: "ranked where nothing can be ranked", because: () => ["A ranking needs the same tissue and the same bench, and it needs two things to rank. Here one of them is missing."] },
         "nothing-may-be-said": { name: "nothing left to say", because: () => ["Both were pulled on the same bench in the same tissue. That one took more than the other, there, may be said."] },
         "figure-too-small": { name: "figure called too small", because: () => ["Small or large is not the point. Whose tissue, how many stitches and which bench are."] },

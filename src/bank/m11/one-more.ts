@@ -97,7 +97,7 @@ export const oneMore: JudgeFamily = {
       options: REST,
       reasons: { holds: "Everything holds, and no gap is too wide", opens: "The edges open between two stitches", gap: "A gap is wider than the sheet allows", below: "The other face opens", cut: "A stitch has cut through", reach: "This way does not reach the place", planned: "The planned number decides", more: "One more is always safer" },
       slips: {
-        "stopped-at-the-plan": { name: "stopped at the planned number", because: (say) => [`${say.bare("planned")} were planned before anybody had probed. ${found(say)} The sheet asks for more than the plan.`] },
+        "stopped-at-the-plan": { name: "stopped because the plan was met", because: (say) => [`${say.bare("planned")} were planned before anybody had probed. ${found(say)} The sheet asks for more than the plan.`] },
         "stopped-too-early": { name: "stopped before it holds", because: (say) => [`${found(say)} The plan is not even done.`] },
         "gap-not-looked-at": { name: "gap not looked at", because: (say) => [`It holds today. The widest gap is ${say.of("widestGapMm")}, and the sheet allows ${say.of("sheetGapMm")}.`] },
         "went-on-to-the-plan": { name: "went on to the planned number", because: (say) => [`${say.bare("done")} hold, and the sheet says stop. Each further one is two holes more and perhaps an implant.`] },

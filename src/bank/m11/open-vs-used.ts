@@ -51,7 +51,7 @@ export const openVsUsed: SumFamily = {
     en: {
       title: "Opened, used, dropped",
       stems: [
-        (say) => [`At ${say.about("hospital")} the ${say.about("implant")} of one repair are reckoned up. Some stayed in the knee, some fell, the rest was opened and not needed. All are single-use.`],
+        (say) => [`At ${say.about("hospital")} the ${say.about("implant")} of one repair are reckoned up. Some stayed in the knee, some fell, and what else was opened was not needed. All are single-use.`],
         (say) => [`End of a repair at ${say.about("hospital")}: ${say.about("implant")} opened, left in the knee and dropped. What is opened cannot go back on the shelf.`],
         (say) => [`The record wants what stayed in the knee, the store wants what left the shelf. ${say.about("hospital")}, one repair, ${say.about("implant")}.`],
       ],
@@ -69,7 +69,7 @@ export const openVsUsed: SumFamily = {
       right: (say) => [`${value(say, "wasted")} to waste, ${value(say, "reorder")} to be ordered, and ${say.bare("leftIn")} labels in the record.`],
       off: () => ["Opened is what left the shelf. What is not in the knee is waste, for whatever reason."],
       inverse: () => [],
-      turns: () => ["One opened less, with the same number in the knee, is one less to waste and one less to order."],
+      turns: () => ["One fewer opened, with the same number in the knee, is one fewer to waste and one fewer to order."],
     },
   },
 };

@@ -20,6 +20,12 @@ const numbers = (givens: Givens, angleDeg = at(givens).angleDeg): Solution => {
   const { holeMm2, share } = lossOf({ drillMm, angleDeg, plateMm2 });
   return { holeMm2, sharePercent: PERCENT * share };
 };
+/** A hole of twice the width is four times as large, and so is its share. */
+const asRadius = (givens: Givens): Solution => {
+  const { drillMm, angleDeg, plateMm2 } = at(givens);
+  const { holeMm2, share } = lossOf({ drillMm, angleDeg, plateMm2 });
+  return { holeMm2: 4 * holeMm2, sharePercent: 4 * PERCENT * share };
+};
 const isLimit = (about: Draw["about"]): boolean => about["asks"] === "limit";
 const threshold = (givens: Givens, percent: number): Solution => ({ holeMm2: (at(givens).plateMm2 * percent) / PERCENT, sharePercent: percent });
 const unlessLimit = (draw: Draw, gives: Solution): Solution | null => (isLimit(draw.about) ? null : gives);
@@ -58,6 +64,7 @@ export const physisShare: SumFamily = {
   slips: [
     { id: "tilt-left-out", gives: (draw) => unlessLimit(draw, numbers(draw.givens, RIGHT_ANGLE)) },
     { id: "cosine-for-sine", gives: (draw) => unlessLimit(draw, numbers(draw.givens, RIGHT_ANGLE - at(draw.givens).angleDeg)) },
+    { id: "diameter-for-radius", gives: (draw) => unlessLimit(draw, asRadius(draw.givens)) },
     { id: "sheep-for-children", gives: ({ givens, about }) => (isLimit(about) ? threshold(givens, SHEEP) : null) },
     { id: "rabbits-for-children", gives: ({ givens, about }) => (isLimit(about) ? threshold(givens, RABBIT) : null) },
   ],
@@ -72,10 +79,11 @@ export const physisShare: SumFamily = {
       question: "How large is the hole in the plane of the plate and which share of the plate is it, both to one decimal? Where no number can be given, choose the answer in words.",
       givens: { drillMm: "Diameter of the drill", angleDeg: "Angle between drill and plate", plateMm2: "Area of the plate, in the drawing" },
       asks: { holeMm2: "Hole", sharePercent: "Share of the plate" },
-      says: { none: "No hole at all", "cannot-be-told": "Cannot be told from this", "ask-locally": "No limit for children is in print: ask locally" },
+      says: { none: "No hole at all", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "tilt-left-out": { name: "tilt left out", because: (say) => [`That is the round drill itself. At ${say.of("angleDeg")} the plate is cut in an ellipse, and the hole is larger.`] },
         "cosine-for-sine": { name: "cosine for sine", because: () => ["The angle is between drill and plate, so the sine belongs below the line. With the cosine a steep drill would make the largest hole."] },
+        "diameter-for-radius": { name: "diameter taken for the radius", because: (say) => [`${say.of("drillMm")} is the width of the drill. Taken as the radius it makes the hole four times as large.`] },
         "sheep-for-children": { name: "a threshold of sheep", because: () => ["One experiment in sheep. Between animals and methods the thresholds in print differ, and none was measured in children."] },
         "rabbits-for-children": { name: "a threshold of rabbits", because: () => ["One experiment in rabbits. An animal threshold is not a limit for a child."] },
       },

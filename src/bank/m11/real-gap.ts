@@ -45,6 +45,7 @@ export const realGap: SumFamily = {
   solve: gapOf,
   slips: [
     { id: "divided-by-stitches", gives: ({ givens }) => ({ gapMm: stretchMm(givens) / given(givens, "stitches") }) },
+    { id: "one-gap-too-many", gives: ({ givens }) => ({ gapMm: stretchMm(givens) / (given(givens, "stitches") + 1) }) },
     { id: "margins-left-out", gives: ({ givens }) => ({ gapMm: given(givens, "tearMm") / (given(givens, "stitches") - 1) }) },
     { id: "one-margin", gives: ({ givens }) => ({ gapMm: sumOnGrid(given(givens, "tearMm"), -given(givens, "endMarginMm")) / (given(givens, "stitches") - 1) }) },
   ],
@@ -63,13 +64,14 @@ export const realGap: SumFamily = {
       says: { ...STITCH_SAYS, none: "There is no gap here" },
       slips: {
         "divided-by-stitches": { name: "divided by the stitches", because: (say) => [`${say.bare("stitches")} stitches leave ${counted(say.value("stitches") - 1, "gap")} between them. Divided by the stitches, the gap looks narrower than it is.`] },
+        "one-gap-too-many": { name: "a gap before the first and after the last", because: (say) => [`The end stitches stand just inside the margins, so nothing is left beyond them to share: ${counted(say.value("stitches") - 1, "gap")}, no more.`] },
         "margins-left-out": { name: "margins left out", because: (say) => [`${say.of("endMarginMm")} stay free at each end. Only what lies between is shared out.`] },
         "one-margin": { name: "one margin left out", because: () => ["A tear has two ends, and the margin stays free at both."] },
       },
       working: (say) => [
-        `Between the margins: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${say.number(say.value("tearMm") - 2 * say.value("endMarginMm"))} mm`,
+        `Between the margins: ${say.bare("tearMm")} − 2 × ${say.bare("endMarginMm")} = ${say.number(say.value("tearMm") - 2 * say.value("endMarginMm"))} mm`,
         `Gaps: ${say.bare("stitches")} − 1 = ${say.value("stitches") - 1}`,
-        `Gap: ${answerText(say, "gapMm", { places: 1, unit: "mm" })}`,
+        `Gap: ${say.number(say.value("tearMm") - 2 * say.value("endMarginMm"))} ÷ ${say.value("stitches") - 1} = ${answerText(say, "gapMm", { places: 1, unit: "mm" })}`,
       ],
       right: (say) => [`${answerText(say, "gapMm", { places: 1, unit: "mm" })}. Set it beside the spacing that your sheet allows before you open the first implant.`],
       off: () => ["Take both margins off the tear, then share the rest among the gaps: one fewer than the stitches."],

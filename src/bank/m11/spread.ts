@@ -129,7 +129,7 @@ export const spread: MarkFamily = {
       ],
       right: (say) => [`Both ends are held, and no gap is above ${say.of("greatestSpacingMm")}. Say the places aloud before the first needle.`],
       off: () => ["First the two end stitches, just inside the margins. Then share what lies between, and look at the widest gap."],
-      moves: (say) => [say.about("soft") === "" ? "If one place turned out soft, its neighbours would have to move, and the widest gap with them." : `If the place ${say.about("soft")} held after all, the row could be more even, or just as even.`],
+      moves: (say) => [say.about("soft") === "" ? "If one place turned out soft, its neighbours would have to move, and the widest gap with them." : `If the place ${say.about("soft")} held after all, more rows might keep the sheet.`],
       turns: () => ["A wider gap on the sheet leaves more ways to place the same stitches; a narrower one may need one stitch more."],
     },
   },

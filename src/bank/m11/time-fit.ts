@@ -62,8 +62,8 @@ export const timeFit: SumFamily = {
         "sign-turned": { name: "sign turned", because: () => ["The need is taken from what is left. Negative means that the alarm comes first."] },
       },
       working: (say) => [
-        `Need: ${say.bare("stitches")} × ${say.bare("eachMin")} + ${say.value("stitches") - 1} × ${say.bare("swapMin")} + ${say.bare("lookMin")} = ${say.value("cuffLeftMin") - saySpare(say)} min`,
-        `${say.bare("cuffLeftMin")} − ${say.value("cuffLeftMin") - saySpare(say)} = ${say.number(saySpare(say), 0)} min`,
+        `Need: ${say.bare("stitches")} × ${say.bare("eachMin")} + ${say.value("stitches") - 1} × ${say.bare("swapMin")} + ${say.bare("lookMin")} = ${say.value("cuffLeftMin") - saySpare(say)} min`,
+        `${say.bare("cuffLeftMin")} − ${say.value("cuffLeftMin") - saySpare(say)} = ${say.number(saySpare(say), 0)} min`,
       ],
       right: (say) => saySpare(say) < 0 ? [`It does not fit: ${withPlaces(-saySpare(say), 0, "min")} are missing. Say so now, and ask how the sheet goes on.`] : [`It fits with ${withPlaces(saySpare(say), 0, "min")} to spare, and only if nothing goes wrong.`],
       off: () => ["Stitches times minutes, one change fewer than stitches, the last look; take it all from what is left."],
