@@ -1,7 +1,9 @@
 import type { AstroIntegration } from "astro";
+import type { CautionData } from "../facts/cautions.ts";
 import type { TopicData } from "../facts/reader.ts";
 
 const LEDGER_FILE = /\/content\/ledger\/[^/]+\.json$/;
+const CAUTIONS_FILE = /\/content\/cautions\.json$/;
 
 /** A ledger file without its prose: all that `pinnedIn` reads, and nothing else. Pages are built from the whole file; a browser only computes with it. */
 export const slimLedger = (text: string): string => {
@@ -18,9 +20,15 @@ export const slimLedger = (text: string): string => {
   });
 };
 
-const slimmed = (code: string, id: string): string | null => (LEDGER_FILE.test(id) ? slimLedger(code) : null);
+/** The cautions as an island says them: where each must stand is settled while pages are built. */
+export const slimCautions = (text: string): string => JSON.stringify((JSON.parse(text) as readonly CautionData[]).map(({ id, text: said }) => ({ id, text: said, places: [] })));
 
-/** Sends the numbers of the ledger to browsers without the prose around them, which weighs several times as much. */
+const slimmed = (code: string, id: string): string | null => {
+  if (LEDGER_FILE.test(id)) return slimLedger(code);
+  return CAUTIONS_FILE.test(id) ? slimCautions(code) : null;
+};
+
+/** Sends the numbers of the ledger to browsers without the prose around them, which weighs several times as much, and the cautions without their places. */
 export const slimLedgerForBrowsers = (): AstroIntegration => ({
   name: "slim-ledger",
   hooks: {

@@ -28,6 +28,9 @@ interface AskedProps {
   readonly built?: ReactNode;
   /** The part that is answered in the map of the knee, where the page brings it; fetched where it does not. */
   readonly mapPart?: MapPartType | undefined;
+  /** What was typed before a reload and not checked, and who is told of what is typed now. */
+  readonly draft?: Response | null | undefined;
+  readonly onDraft?: ((response: Response) => void) | undefined;
   readonly onAnswer: (response: Response) => void;
 }
 
@@ -107,7 +110,7 @@ const useOpenPart = (problems: readonly AskVerdict[]) => {
 };
 
 /** The question as it is asked: case, givens, and the part that takes the answer. */
-export const Asked = ({ item, words, problems, trouble, built, mapPart = FetchedMap, onAnswer }: AskedProps) => {
+export const Asked = ({ item, words, problems, trouble, built, mapPart = FetchedMap, draft, onDraft, onAnswer }: AskedProps) => {
   const id = useId();
   const status = useOpenPart(problems);
   const Answering = isInMap(item) ? mapPart : Part;
@@ -117,7 +120,7 @@ export const Asked = ({ item, words, problems, trouble, built, mapPart = Fetched
       <Stem item={item} />
       {item.kind === "mark" ? null : picture}
       <p className="question" id={`${id}-q`}>{item.question}</p>
-      <Answering item={item} words={words} problems={problems} picture={picture} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
+      <Answering item={item} words={words} problems={problems} picture={picture} draft={draft} onDraft={onDraft} onAnswer={onAnswer} questionId={`${id}-q`} problemId={`${id}-p`} />
       <div id={`${id}-p`} role="status" ref={status} className="needs-script">
         {problems.map((problem) => (
           <p className="problem" key={problem.ask}><Glyph id="v-not-recognised" /><span><b>{words.verdicts["not-recognised"]}.</b> {sentenceFor(problem, item, words)} {words.nothingCounted}</span></p>

@@ -22,10 +22,14 @@ const textOf = (step: ShownStep, response: Response): string => {
 const firstOpen = ({ item, problems }: Pick<AskedPart<ChainItem>, "item" | "problems">): number =>
   Math.max(0, item.steps.findIndex(({ asks }) => asks.some(({ id }) => problems.some(({ ask }) => ask === id))));
 
+const NOTHING: Response = { kind: "sum", text: "" };
+
 /** Sums one after another: each is written down before the next is asked, and may be taken up again. */
-export const AskedChain = ({ item, words, onAnswer, ...rest }: AskedPart<ChainItem>) => {
-  const [given, setGiven] = useState<readonly Response[]>([]);
-  const [at, setAt] = useState(0);
+export const AskedChain = ({ item, words, draft, onDraft, onAnswer, ...rest }: AskedPart<ChainItem>) => {
+  // Steps that were written down before a reload; the last of them is still open.
+  const before = draft?.kind === "chain" ? draft.steps : [];
+  const [given, setGiven] = useState<readonly Response[]>(() => before.slice(0, -1));
+  const [at, setAt] = useState(given.length);
   const [seen, setSeen] = useState(rest.problems);
   if (seen !== rest.problems) {
     setSeen(rest.problems);
@@ -37,6 +41,7 @@ export const AskedChain = ({ item, words, onAnswer, ...rest }: AskedPart<ChainIt
   const take = (response: Response): void => {
     const steps = [...given.slice(0, at), response];
     setGiven(steps);
+    onDraft?.({ kind: "chain", steps: isLast ? steps : [...steps, NOTHING] });
     if (isLast) onAnswer({ kind: "chain", steps });
     else setAt(at + 1);
   };
@@ -51,7 +56,7 @@ export const AskedChain = ({ item, words, onAnswer, ...rest }: AskedPart<ChainIt
         ))}
       </ol>
       <p className="question" role="status">{filled(words.parts.step, { at: String(at + 1), of: String(item.steps.length) })} {step.question}</p>
-      <AskedSum {...rest} key={step.id} item={sumOf(item, step)} words={isLast ? words : { ...words, card: { ...words.card, check: words.parts.nextStep } }} onAnswer={take} />
+      <AskedSum {...rest} key={step.id} item={sumOf(item, step)} words={isLast ? words : { ...words, card: { ...words.card, check: words.parts.nextStep } }} draft={at === before.length - 1 ? before[at] : null} onDraft={(response) => onDraft?.({ kind: "chain", steps: [...given.slice(0, at), response] })} onAnswer={take} />
     </div>
   );
 };

@@ -9,16 +9,22 @@ interface Field {
   readonly unit: string;
 }
 
+type Texts = Readonly<Record<string, string>>;
+
 type BoxesProps = Pick<AskedPart<CountItem>, "words" | "problems" | "questionId" | "problemId"> & {
   readonly fields: readonly Field[];
-  readonly onCheck: (texts: Readonly<Record<string, string>>) => void;
+  /** What the boxes held before a reload. */
+  readonly before: Texts;
+  readonly onType: (texts: Texts) => void;
+  readonly onCheck: (texts: Texts) => void;
 };
 
 /** A row of number boxes with one Check. */
-const Boxes = ({ fields, words, onCheck, ...rest }: BoxesProps) => {
+const Boxes = ({ fields, words, before, onType, onCheck, ...rest }: BoxesProps) => {
   const id = useId();
   const boxes = useRef<Record<string, HTMLInputElement | null>>({});
-  const check = (): void => onCheck(Object.fromEntries(fields.map((field) => [field.id, boxes.current[field.id]?.value ?? ""])));
+  const texts = (): Texts => Object.fromEntries(fields.map((field) => [field.id, boxes.current[field.id]?.value ?? ""]));
+  const check = (): void => onCheck(texts());
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === "Enter") check();
   };
@@ -34,6 +40,8 @@ const Boxes = ({ fields, words, onCheck, ...rest }: BoxesProps) => {
                 boxes.current[field.id] = box;
               }}
               type="text"
+              defaultValue={before[field.id]}
+              onInput={() => onType(texts())}
               inputMode="text"
               autoComplete="off"
               aria-describedby={describedBy(rest)}
@@ -50,13 +58,13 @@ const Boxes = ({ fields, words, onCheck, ...rest }: BoxesProps) => {
 };
 
 /** What is missing or too much in each class. */
-export const AskedCount = ({ item, onAnswer, ...rest }: AskedPart<CountItem>) => (
-  <Boxes {...rest} fields={item.classes.map(({ id, text }) => ({ id, label: text, unit: "" }))} onCheck={(byClass) => onAnswer({ kind: "count", byClass })} />
+export const AskedCount = ({ item, draft, onDraft, onAnswer, ...rest }: AskedPart<CountItem>) => (
+  <Boxes {...rest} fields={item.classes.map(({ id, text }) => ({ id, label: text, unit: "" }))} before={draft?.kind === "count" ? draft.byClass : {}} onType={(byClass) => onDraft?.({ kind: "count", byClass })} onCheck={(byClass) => onAnswer({ kind: "count", byClass })} />
 );
 
 /** The two ends of a range. */
-export const AskedRange = ({ item, onAnswer, ...rest }: AskedPart<RangeItem>) => {
+export const AskedRange = ({ item, draft, onDraft, onAnswer, ...rest }: AskedPart<RangeItem>) => {
   const unit = unitText(item.unit);
   const fields = [{ id: "from", label: rest.words.parts.from, unit }, { id: "to", label: rest.words.parts.to, unit }];
-  return <Boxes {...rest} fields={fields} onCheck={({ from = "", to = "" }) => onAnswer({ kind: "range", from, to })} />;
+  return <Boxes {...rest} fields={fields} before={draft?.kind === "range" ? { from: draft.from, to: draft.to } : {}} onType={({ from = "", to = "" }) => onDraft?.({ kind: "range", from, to })} onCheck={({ from = "", to = "" }) => onAnswer({ kind: "range", from, to })} />;
 };

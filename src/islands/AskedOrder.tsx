@@ -12,8 +12,8 @@ const moved = (cards: readonly string[], from: number, to: number): string[] => 
 };
 
 /** Cards to be put in order: arrows, a number key, or dragging; every move is said aloud. */
-export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<OrderItem>) => {
-  const [cards, setCards] = useState<readonly string[]>(() => item.cards.map(({ id }) => id));
+export const AskedOrder = ({ item, words, draft, onDraft, onAnswer, questionId }: AskedPart<OrderItem>) => {
+  const [cards, setCards] = useState<readonly string[]>(() => (draft?.kind === "order" ? draft.cards : item.cards.map(({ id }) => id)));
   const [said, setSaid] = useState("");
   const [lifted, setLifted] = useState<number | null>(null);
   const list = useRef<HTMLOListElement>(null);
@@ -30,7 +30,9 @@ export const AskedOrder = ({ item, words, onAnswer, questionId }: AskedPart<Orde
   const move = (from: number, to: number, keep = "button:not(:disabled)"): void => {
     if (to < 0 || to >= cards.length || to === from) return;
     follow.current = { to, keep };
-    setCards(moved(cards, from, to));
+    const next = moved(cards, from, to);
+    setCards(next);
+    onDraft?.({ kind: "order", cards: next });
     setSaid(filled(words.parts.moved, { card: textOf(cards[from] ?? ""), at: String(to + 1) }));
   };
   const onKeyDown = (event: KeyboardEvent, at: number): void => {

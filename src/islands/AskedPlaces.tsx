@@ -1,6 +1,7 @@
 import { type PointerEvent, type ReactNode, useId, useMemo, useState } from "react";
 import type { Point } from "../engine/geometry/vec2.ts";
 import type { MarkItem } from "../engine/question/item.ts";
+import type { MarkResponse, Response } from "../engine/question/response.ts";
 import { placeUnder, ringsChosen } from "../figures/places-in-picture.ts";
 import type { Own } from "../figures/pictures/picture.ts";
 import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
@@ -30,27 +31,38 @@ interface AskedPlacesProps extends AskedPart<MarkItem> {
   readonly stageFor: (chosen: readonly string[]) => Stage;
 }
 
+type Picks = Readonly<Record<string, string>>;
+
+/** Where the chosen places lie, as an answer. */
+const marksOf = (item: MarkItem, picks: Picks): MarkResponse => {
+  const points = item.targets.flatMap((target) => {
+    const region = item.regions.find((one) => one.id === picks[target.id]);
+    return region ? [[target.id, { xMm: region.xMm, yMm: region.yMm }] as const] : [];
+  });
+  return { kind: "mark", points: Object.fromEntries(points) };
+};
+
+/** The places that were chosen before a reload. */
+const begunWith = (item: MarkItem, draft: Response | null | undefined): Picks => {
+  const points = draft?.kind === "mark" ? Object.entries(draft.points) : [];
+  return Object.fromEntries(points.flatMap(([target, point]) => item.regions.filter(({ xMm, yMm }) => xMm === point.xMm && yMm === point.yMm).map(({ id }) => [target, id] as const)));
+};
+
 /** Places to be pointed at on a stage, or chosen by their numbers. */
-export const AskedPlaces = ({ item, words, stageFor, onAnswer, ...rest }: AskedPlacesProps) => {
+export const AskedPlaces = ({ item, words, stageFor, draft, onDraft, onAnswer, ...rest }: AskedPlacesProps) => {
   const id = useId();
-  const [picks, setPicks] = useState<Readonly<Record<string, string>>>({});
+  const [picks, setPicks] = useState<Picks>(() => begunWith(item, draft));
   const [active, setActive] = useState(item.targets[0]?.id ?? "");
   const stage = stageFor(Object.values(picks));
   const pick = (target: string, region: string): void => {
     const next = { ...picks, [target]: region };
     setPicks(next);
+    onDraft?.(marksOf(item, next));
     setActive(item.targets.find((one) => next[one.id] === undefined)?.id ?? target);
   };
   const onPointerDown = (event: PointerEvent<HTMLElement>): void => {
     const region = nearest(item, stage, event);
     if (region !== null) pick(active, region);
-  };
-  const check = (): void => {
-    const points = item.targets.flatMap((target) => {
-      const region = item.regions.find((one) => one.id === picks[target.id]);
-      return region ? [[target.id, { xMm: region.xMm, yMm: region.yMm }] as const] : [];
-    });
-    onAnswer({ kind: "mark", points: Object.fromEntries(points) });
   };
   return (
     <div className="instrument">
@@ -66,7 +78,7 @@ export const AskedPlaces = ({ item, words, stageFor, onAnswer, ...rest }: AskedP
             </div>
           </fieldset>
         ))}
-        <div className="btns needs-script"><button type="button" className="main" onClick={check}>{words.card.check}</button></div>
+        <div className="btns needs-script"><button type="button" className="main" onClick={() => onAnswer(marksOf(item, picks))}>{words.card.check}</button></div>
       </div>
     </div>
   );

@@ -5,14 +5,17 @@ import { SAYS } from "../engine/question/response.ts";
 import { type AskedPart, describedBy, isInvalid } from "./asked-part.ts";
 
 /** Number boxes, and the three answers that are not a number: always all three, so that offering them is no hint. */
-export const AskedSum = ({ item, words, onAnswer, ...rest }: AskedPart<SumItem>) => {
+export const AskedSum = ({ item, words, draft, onDraft, onAnswer, ...rest }: AskedPart<SumItem>) => {
   const id = useId();
   // Boxes keep their own text, so that a number typed before the page came alive is not lost.
   const boxes = useRef<Record<string, HTMLInputElement | null>>({});
+  // What was typed before a reload is kept by box, however many there are.
+  const before = draft && "texts" in draft ? draft.texts : {};
+  const typed = (): Readonly<Record<string, string>> => Object.fromEntries(item.asks.map((ask) => [ask.id, boxes.current[ask.id]?.value ?? ""]));
   const check = (): void => {
-    const typed = Object.fromEntries(item.asks.map((ask) => [ask.id, boxes.current[ask.id]?.value ?? ""]));
+    const texts = typed();
     const only = item.asks.length === 1 ? item.asks[0] : undefined;
-    onAnswer(only ? { kind: "sum", text: typed[only.id] ?? "" } : { kind: "sum", texts: typed });
+    onAnswer(only ? { kind: "sum", text: texts[only.id] ?? "" } : { kind: "sum", texts });
     boxes.current[item.asks[0]?.id ?? ""]?.focus();
   };
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -31,6 +34,8 @@ export const AskedSum = ({ item, words, onAnswer, ...rest }: AskedPart<SumItem>)
                   boxes.current[ask.id] = box;
                 }}
                 type="text"
+                defaultValue={before[ask.id]}
+                onInput={() => onDraft?.({ kind: "sum", texts: typed() })}
                 inputMode="decimal"
                 autoComplete="off"
                 enterKeyHint="done"

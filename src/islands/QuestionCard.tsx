@@ -7,6 +7,7 @@ import { Asked } from "./Asked.tsx";
 import type { AskedPart } from "./asked-part.ts";
 import { KeptLine } from "./KeptLine.tsx";
 import { useCard } from "./use-card.ts";
+import type { DraftHere } from "./use-draft.ts";
 
 export interface Cite {
   readonly text: string;
@@ -48,9 +49,12 @@ export const Origins = ({ item, cites, words }: { readonly item: Item; readonly 
   </div>
 );
 
+/** A question that was begun before a reload is laid out anew, with what was typed in it. */
+const keyOf = ({ seed }: Item, { draft }: DraftHere): string => (draft === null ? seed : `${seed} begun`);
+
 /** One question: asked, answered, and asked again with other numbers. */
 export const QuestionCard = ({ item: first, place, count, cites, children, mapPart }: CardProps) => {
-  const { item, graded, problems, isOffline, round, kept, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
+  const { item, graded, problems, isOffline, round, kept, drafts, answer, askAnother, askAgain, headingRef, cardRef } = useCard(first, place);
   const words = wordsOf(item.language);
   return (
     <div ref={cardRef} tabIndex={-1} className="question-card">
@@ -58,7 +62,7 @@ export const QuestionCard = ({ item: first, place, count, cites, children, mapPa
         <span>{item.kind === "sum" && item.asks.length > 1 ? words.kinds.sumTwo : words.kinds[item.kind]}</span>
         {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}
       </p>
-      {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={item.seed} item={item} built={item === first ? children : undefined} mapPart={mapPart} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} onAnswer={(response) => void answer(response)} />}
+      {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={keyOf(item, drafts)} item={item} built={item === first ? children : undefined} mapPart={mapPart} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} draft={drafts.draft} onDraft={(response) => drafts.keep(item, response)} onAnswer={(response) => void answer(response)} />}
       {graded ? (
         <div className="btns">
           <button type="button" className="main" onClick={() => void askAnother()}>{words.card.another}</button>

@@ -5,6 +5,7 @@ import { recordWordsOf } from "../facts/record-words.ts";
 import { SITE } from "../facts/site.ts";
 import { filled } from "../facts/words.ts";
 import { CarryBox } from "./CarryBox.tsx";
+import { forgetDrafts } from "./store/draft.ts";
 import { askToStay, bringLines, eraseRecord, keepOnDevice, type KeptRecord } from "./store/record.ts";
 import { saveFile } from "./save-file.ts";
 import { siteHref } from "./site-href.ts";
@@ -28,6 +29,7 @@ const bringFile = async (file: File): Promise<string> => {
 const Erase = ({ count, onDone }: { readonly count: number; readonly onDone: (said: string) => void }) => {
   const [isAsked, setAsked] = useState(false);
   const erase = async (): Promise<void> => {
+    forgetDrafts();
     const { trouble } = await eraseRecord();
     setAsked(false);
     onDone(trouble === null ? words.erased : words[trouble]);

@@ -1,5 +1,6 @@
-import { useEffect, useRef, useState } from "react";
+import { useCallback, useEffect, useRef, useState } from "react";
 import type { Item } from "../engine/question/item.ts";
+import type { Response } from "../engine/question/response.ts";
 import { recordWordsOf } from "../facts/record-words.ts";
 import { filled, wordsOf } from "../facts/words.ts";
 import { Answered } from "./Answered.tsx";
@@ -8,6 +9,7 @@ import type { Graded } from "./grading.ts";
 import { KeptLine } from "./KeptLine.tsx";
 import { readEvent } from "./new-event.ts";
 import { Origins } from "./QuestionCard.tsx";
+import { draftPlace, recallDraft, rememberDraft } from "./store/draft.ts";
 import { keepEvent } from "./store/record.ts";
 import { SheetExample } from "./SheetExample.tsx";
 import { siteHref } from "./site-href.ts";
@@ -49,11 +51,13 @@ const useFocusOn = (done: Graded | undefined, at: number) => {
 const Question = ({ state, item, done }: QuestionProps) => {
   const { items, at, problems, isOffline, kept, answer } = state;
   const { heading, box } = useFocusOn(done, at);
+  const [draft] = useState(() => recallDraft(draftPlace(item))?.response);
+  const keepDraft = useCallback((response: Response): void => rememberDraft(draftPlace(item), item, response), [item]);
   const source = item.sources[0];
   return (
     <div ref={box} tabIndex={-1} className="question-card ask">
       <p className="kind"><span>{filled(words.counting, { at: String(at + 1), of: String(items.length) })}</span><span>{card.kinds[item.kind]}</span></p>
-      {done ? <Answered item={item} graded={done} words={card} headingRef={heading} /> : <Asked key={item.seed} item={item} words={card} problems={problems} trouble={isOffline ? card.card.offline : ""} onAnswer={(response) => void answer(response)} />}
+      {done ? <Answered item={item} graded={done} words={card} headingRef={heading} /> : <Asked key={item.seed} item={item} words={card} problems={problems} trouble={isOffline ? card.card.offline : ""} draft={draft} onDraft={keepDraft} onAnswer={(response) => void answer(response)} />}
       <Next state={state} item={item} done={done} />
       {done && kept ? <KeptLine kept={kept} words={card} /> : null}
       <Origins item={item} cites={source === undefined ? [] : [{ text: words.sources, path: siteHref(`/practice/${item.family}/`), entry: source.entry }]} words={card} />

@@ -11,6 +11,10 @@ export interface AskedPart<I extends Item> {
   /** Parts of the last try that could not be read. */
   readonly problems: readonly AskVerdict[];
   readonly onAnswer: (response: Response) => void;
+  /** What was typed here before a reload and not checked: the part begins with it. */
+  readonly draft?: Response | null | undefined;
+  /** Is told whatever is typed, ticked or moved, so that a reload does not lose it. */
+  readonly onDraft?: ((response: Response) => void) | undefined;
   /** Ids of the question and of the line that says what could not be read. */
   readonly questionId: string;
   readonly problemId: string;

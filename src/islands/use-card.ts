@@ -5,7 +5,9 @@ import type { AskVerdict } from "../engine/question/verdict.ts";
 import { drawHere, type Graded, gradeHere } from "./grading.ts";
 import { newSeed } from "./new-seed.ts";
 import type { Kept } from "./store/record.ts";
-import { forget, recall, remember } from "./store/place.ts";
+import { forgetDraft, recallDraft } from "./store/draft.ts";
+import { forget, recall, remember, type Remembered } from "./store/place.ts";
+import { type DraftHere, useDraft } from "./use-draft.ts";
 
 export interface Card {
   readonly item: Item;
@@ -17,6 +19,7 @@ export interface Card {
   readonly round: number;
   /** Where the last answer is kept; null before there is one. */
   readonly kept: Kept | null;
+  readonly drafts: DraftHere;
   readonly answer: (response: Response) => Promise<void>;
   readonly askAnother: () => Promise<void>;
   readonly askAgain: () => void;
@@ -59,30 +62,34 @@ interface Recalled {
   readonly first: Item;
   readonly place: string;
   readonly show: (asked: Item, response: Response) => Promise<Graded | null>;
+  readonly resume: (asked: Item, draft: Response) => void;
   readonly begin: (after: number) => void;
 }
 
-/** What this visit answered here before comes back once the page is alive. */
-const useRecall = ({ first, place, show, begin }: Recalled): void => {
+const isOf = ({ family, version }: Item, kept: Remembered | null): kept is Remembered => kept !== null && kept.family === family && kept.version === version;
+
+/** What this visit answered here before, or typed and did not check, comes back once the page is alive. */
+const useRecall = ({ first, place, show, resume, begin }: Recalled): void => {
   useEffect(() => {
-    const before = recall(place);
-    if (!before || before.family !== first.family || before.version !== first.version) return;
-    const { seed, response } = before;
-    begin(1);
-    drawHere(before.family, seed, first.language).then((asked) => show(asked, response)).catch(() => forget(place));
-  }, [first, place, show, begin]);
+    const [answered, typed] = [recall(place), recallDraft(place)];
+    if (isOf(first, answered)) {
+      begin(1);
+      drawHere(answered.family, answered.seed, first.language).then((asked) => show(asked, answered.response)).catch(() => forget(place));
+    } else if (isOf(first, typed)) {
+      const asked = typed.seed === first.seed ? Promise.resolve(first) : drawHere(typed.family, typed.seed, first.language);
+      asked.then((item) => resume(item, typed.response)).catch(() => forgetDraft(place));
+    }
+  }, [first, place, show, resume, begin]);
 };
 
-/** State of one question card: the question, its answer, and what this visit remembers of both. */
-export const useCard = (first: Item, place: string): Card => {
+/** The question that is shown and what came of its answer; an answer that was read is remembered for this visit. */
+const useShown = (first: Item, place: string) => {
   const [item, setItem] = useState(first);
   const [graded, setGraded] = useState<Graded | null>(null);
   const [problems, setProblems] = useState<readonly AskVerdict[]>([]);
   const [isOffline, setOffline] = useState(false);
-  const [round, setRound] = useState(1);
-  const { kept, note, begin, unsay } = useKeeper();
-  const { headingRef, cardRef, wanted } = useFocus(graded, item);
-
+  const drafts = useDraft(place);
+  const { begin, end } = drafts;
   const show = useCallback(async (asked: Item, response: Response): Promise<Graded | null> => {
     const next = await gradeHere(asked, response).catch(() => null);
     setOffline(next === null);
@@ -90,13 +97,27 @@ export const useCard = (first: Item, place: string): Card => {
     const isRead = next.verdict.verdict !== "not-recognised";
     setProblems(isRead ? [] : next.verdict.parts.filter((part) => part.verdict === "not-recognised"));
     if (!isRead) return null;
-    remember(place, { family: asked.family, version: asked.version, seed: asked.seed, response });
+    remember(place, asked, response);
+    end();
     setItem(asked);
     setGraded(next);
     return next;
-  }, [place]);
+  }, [place, end]);
+  const resume = useCallback((asked: Item, typed: Response): void => {
+    setItem(asked);
+    begin(typed);
+  }, [begin]);
+  return { shown: { item, graded, problems, isOffline, drafts }, show, resume, setItem, setGraded, setOffline };
+};
 
-  useRecall({ first, place, show, begin });
+/** State of one question card: the question, its answer, and what this visit remembers of both. */
+export const useCard = (first: Item, place: string): Card => {
+  const { shown, show, resume, setItem, setGraded, setOffline } = useShown(first, place);
+  const { item, graded } = shown;
+  const [round, setRound] = useState(1);
+  const { kept, note, begin, unsay } = useKeeper();
+  const { headingRef, cardRef, wanted } = useFocus(graded, item);
+  useRecall({ first, place, show, resume, begin });
 
   const leave = (): void => {
     forget(place);
@@ -105,7 +126,7 @@ export const useCard = (first: Item, place: string): Card => {
     unsay();
   };
   return {
-    item, graded, problems, isOffline, round, kept, headingRef, cardRef,
+    ...shown, round, kept, headingRef, cardRef,
     answer: async (response) => {
       wanted.current = "verdict";
       // What keeps the answer is fetched before the verdict is shown, so that none is seen and lost.

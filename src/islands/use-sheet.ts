@@ -6,6 +6,7 @@ import type { Line } from "../engine/record/chain.ts";
 import type { Sheet } from "../engine/record/sheet-number.ts";
 import { type Graded, gradeHere } from "./grading.ts";
 import { answeredEvent, leftEvent } from "./new-event.ts";
+import { draftPlace, forgetDraft } from "./store/draft.ts";
 import { type Kept, keepEvent, readRecord } from "./store/record.ts";
 import { drawSheet, gradedBefore } from "./sheet-items.ts";
 
@@ -115,6 +116,7 @@ export const useSheet = (sheet: Sheet): SheetState => {
     if (next !== null && next.verdict.verdict === "not-recognised") setProblems(next.verdict.parts.filter((part) => part.verdict === "not-recognised"));
     else if (next !== null) {
       setKept(await keepEvent(answeredEvent(item, next, { tries: 1, hasHint: false, sheet: sheet.number })));
+      forgetDraft(draftPlace(item));
       setProblems([]);
       setGraded(new Map([...graded, [item.seed, next]]));
     }

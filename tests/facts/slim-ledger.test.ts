@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { slimLedger } from "../../src/build/slim-ledger.ts";
+import { slimCautions, slimLedger } from "../../src/build/slim-ledger.ts";
+import type { CautionData } from "../../src/facts/cautions.ts";
 import { pinnedIn, type TopicData } from "../../src/facts/reader.ts";
 
 const folder = new URL("../../content/ledger/", import.meta.url);
@@ -19,5 +20,16 @@ describe("the ledger that a browser is sent", () => {
     const [whole, slim] = [files.map(read).join(""), files.map((name) => slimLedger(read(name))).join("")];
     expect(slim).not.toContain("definition");
     expect(slim.length).toBeLessThan(whole.length / 2);
+  });
+});
+
+describe("the cautions that a browser is sent", () => {
+  const whole = readFileSync(new URL("../cautions.json", folder), "utf8");
+  const said = (text: string) => (JSON.parse(text) as readonly CautionData[]).map(({ id, text: words }) => [id, words]);
+
+  it("say the same, without the places where they must stand", () => {
+    expect(said(slimCautions(whole))).toEqual(said(whole));
+    expect(said(whole).length).toBeGreaterThan(10);
+    expect(slimCautions(whole)).not.toContain("footer of every page");
   });
 });

@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react";
 import { listId, type TeachingList } from "../../engine/record/list-form.ts";
 import type { CourseModule } from "../course.ts";
+import { forgetDrafts } from "../store/draft.ts";
 import { readRecord } from "../store/record.ts";
 import { HandInPage } from "./HandInPage.tsx";
 import { ListFirst } from "./ListFirst.tsx";
@@ -36,6 +37,8 @@ const OpenList = ({ list, modules, titles }: OpenProps) => {
   };
   const leave = (): void => {
     rememberLearner(list, null);
+    // Whoever comes next may get the same sheet.
+    forgetDrafts();
     setWhere(null);
   };
   useEffect(() => {

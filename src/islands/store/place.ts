@@ -18,21 +18,29 @@ const isRemembered = (value: unknown): value is Remembered => {
   return typeof family === "string" && typeof version === "number" && typeof seed === "string" && isResponse(response);
 };
 
-/** The storage of this tab; null where the browser refuses it, so that the page works without. */
-const storage = (): Storage | null => {
+/** Uses the storage of this tab. Where the browser refuses it, or it is full, the page works without, and only coming back to what was kept is lost. */
+const inTab = <T>(use: (storage: Storage) => T, otherwise: T): T => {
   try {
-    return window.sessionStorage;
+    return use(window.sessionStorage);
   } catch {
-    return null;
+    return otherwise;
   }
 };
+
+/** A short text that this visit set down at a place, such as a learner code; empty where there is none. */
+export const recallText = (place: string): string => {
+  const text = inTab((storage) => storage.getItem(PREFIX + place), null) ?? "";
+  return text.length > MOST_TEXT ? "" : text;
+};
+
+/** Sets a short text down for this visit; an empty one takes it away. */
+export const rememberText = (place: string, text: string): void =>
+  inTab((storage) => (text === "" ? storage.removeItem(PREFIX + place) : storage.setItem(PREFIX + place, text)), undefined);
 
 /** What was answered at a place of this page during this visit; null for nothing, or for something damaged. */
 export const recall = (place: string): Remembered | null => {
   try {
-    const text = storage()?.getItem(PREFIX + place);
-    if (!text || text.length > MOST_TEXT) return null;
-    const value: unknown = JSON.parse(text);
+    const value: unknown = JSON.parse(recallText(place));
     return isRemembered(value) ? value : null;
   } catch {
     return null;
@@ -40,39 +48,13 @@ export const recall = (place: string): Remembered | null => {
 };
 
 /** Keeps an answer for this visit. A full or refused storage changes nothing else. */
-export const remember = (place: string, answer: Remembered): void => {
-  try {
-    storage()?.setItem(PREFIX + place, JSON.stringify(answer));
-  } catch {
-    // The answer stays on the page; only coming back to it is lost.
-  }
-};
+export const remember = (place: string, { family, version, seed }: Omit<Remembered, "response">, response: Response): void => rememberText(place, JSON.stringify({ family, version, seed, response }));
 
 /** Forgets the answer at a place. */
-export const forget = (place: string): void => {
-  try {
-    storage()?.removeItem(PREFIX + place);
-  } catch {
-    // Nothing was kept.
-  }
-};
+export const forget = (place: string): void => rememberText(place, "");
 
-/** A short text that this visit set down at a place, such as a learner code; empty where there is none. */
-export const recallText = (place: string): string => {
-  try {
-    const text = storage()?.getItem(PREFIX + place) ?? "";
-    return text.length > MOST_TEXT ? "" : text;
-  } catch {
-    return "";
-  }
-};
-
-/** Sets a short text down for this visit; an empty one takes it away. */
-export const rememberText = (place: string, text: string): void => {
-  try {
-    if (text === "") storage()?.removeItem(PREFIX + place);
-    else storage()?.setItem(PREFIX + place, text);
-  } catch {
-    // It stays on the page; only coming back to it is lost.
-  }
-};
+/** Forgets every place whose name begins so. */
+export const forgetAll = (start: string): void =>
+  inTab((storage) => {
+    for (const key of Object.keys(storage)) if (key.startsWith(PREFIX + start)) storage.removeItem(key);
+  }, undefined);
