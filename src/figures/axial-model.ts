@@ -18,6 +18,8 @@ export interface AxialModel {
   readonly isOwn: boolean;
   /** False where angles would give an answer away. */
   readonly showsAngles: boolean;
+  /** On paper, where the reader draws the line: the knee and its portals without a needle. */
+  readonly isBlank?: true;
 }
 
 export interface AxialView {

@@ -58,6 +58,7 @@ const ticks = (frame: AxialFrame, [from, to]: readonly [Point, Point]): string =
 /** The needle from outside the skin to its tip, ticked behind its entry, and the two portals. */
 export const axialNeedle = (frame: AxialFrame, view: AxialView): string => {
   const { model, needle } = view;
+  if (model.isBlank) return portals(frame, view);
   const portal = model.knee.portals[model.portal];
   const direction = directionAt(model.knee.side, model.bearingDeg);
   const back = movedAlong(portal, direction, -OUTSIDE_MM);

@@ -21,7 +21,7 @@ export interface AxialSetting {
 export const NEEDLE_RADIUS_MM = 0.5;
 
 /** The model of a setting. */
-export const axialModelOf = (setting: AxialSetting, { isOwn, showsAngles }: { readonly isOwn: boolean; readonly showsAngles: boolean }): AxialModel => {
+export const axialModelOf = (setting: AxialSetting, look: Pick<AxialModel, "isOwn" | "showsAngles" | "isBlank">): AxialModel => {
   const { band, side, capsuleMm, ...needle } = setting;
-  return { ...needle, knee: kneeFrom(kneeSizes({ band, side, capsuleMm })), ages: agesOf(band), needleRadiusMm: NEEDLE_RADIUS_MM, isOwn, showsAngles };
+  return { ...needle, knee: kneeFrom(kneeSizes({ band, side, capsuleMm })), ages: agesOf(band), needleRadiusMm: NEEDLE_RADIUS_MM, ...look };
 };

@@ -4,7 +4,7 @@ import { draw } from "../bank/index.ts";
 import { readSheetNumber, type Sheet, sheetOf } from "../engine/record/sheet-number.ts";
 import { CODE_WORDS } from "../engine/record/words.ts";
 import { EDITIONS } from "../facts/editions.ts";
-import { pictureOfItem } from "../figures/picture-of-item.ts";
+import { pictureOnPaper } from "../figures/picture-on-paper.ts";
 import { sheetEntry } from "./contact-sheet/entry.ts";
 import { paperPage, type PaperQuestion } from "./paper/page.ts";
 
@@ -27,7 +27,7 @@ const sheetNamed = (typed: string): Sheet => {
 const questionsOf = (sheet: Sheet): Promise<readonly PaperQuestion[]> =>
   Promise.all(sheet.items.map(async ({ family, version, seed }) => {
     const item = draw(family, seed, { version });
-    return { title: item.title, entry: sheetEntry(family, seed), picture: await pictureOfItem(item) };
+    return { title: item.title, entry: sheetEntry(family, seed), picture: await pictureOnPaper(item) };
   }));
 
 const sheet = sheetNamed(process.argv.slice(2).join(" "));
