@@ -1,6 +1,7 @@
 import { arcPoint } from "../engine/geometry/arc.ts";
 import type { Point } from "../engine/geometry/vec2.ts";
 import { lateralSign } from "../engine/knee/bearing.ts";
+import { isBundle, type Structure } from "../engine/knee/structure.ts";
 import { type AxialFrame, axialFrame } from "./axial-frame.ts";
 import { type AxialModel, type AxialView, axialView } from "./axial-model.ts";
 import { axialGround, axialNeedle } from "./axial-needle.ts";
@@ -48,11 +49,26 @@ const wideLabels = (frame: AxialFrame, view: AxialView): string => {
   return rows.map((row) => sideLabel(frame, row)).join("");
 };
 
-const narrowLabels = (frame: AxialFrame, view: AxialView): string =>
-  view.model.knee.structures.map(({ id, centre, radiusMm }) => {
-    const [x, y] = frame.at(centre);
-    return label(x + radiusMm * frame.pxPerMm + 4, y + 5, { text: words.letters[id], "font-size": frame.fontPx });
+/** Least distance between the base lines of two letters, and how far they stand from what they name. */
+const LETTER_ROW_PX = 19;
+const LETTER_GAP_MM = 9;
+
+/** Letters in a column beside what they name, pushed apart where two would touch. */
+const letterColumn = (frame: AxialFrame, structures: readonly Structure[], edge: number): string => {
+  const outermost = Math.max(...structures.map(({ centre, radiusMm }) => edge * centre.xMm + radiusMm));
+  let last = Number.NEGATIVE_INFINITY;
+  return structures.toSorted((one, other) => other.centre.yMm - one.centre.yMm).map(({ id, centre, radiusMm }) => {
+    const [x, cy] = frame.at({ xMm: edge * (outermost + LETTER_GAP_MM), yMm: centre.yMm });
+    last = Math.max(cy + 5, last + LETTER_ROW_PX);
+    const rim = frame.at({ xMm: centre.xMm + edge * radiusMm, yMm: centre.yMm });
+    return element("path", { class: "lead", d: pathThrough([[x - edge * 4, last - 5], rim]) }) + label(x, last, { text: words.letters[id], "text-anchor": edge > 0 ? "start" : "end", "font-size": frame.fontPx });
   }).join("");
+};
+
+const narrowLabels = (frame: AxialFrame, { model: { knee } }: AxialView): string => {
+  const out = lateralSign(knee.side);
+  return letterColumn(frame, knee.structures.filter(isBundle), -out) + letterColumn(frame, knee.structures.filter((one) => !isBundle(one)), out);
+};
 
 const orientation = (frame: AxialFrame, view: AxialView): string => {
   const { knee, portal } = view.model;
@@ -64,7 +80,7 @@ const orientation = (frame: AxialFrame, view: AxialView): string => {
   const [px0, py0] = frame.at(knee.portals[portal]);
   const isRight = px0 > fx;
   return [
-    label(fx, 16, { text: words.front, class: "dim", "text-anchor": "middle", ...size }),
+    label(fx, 16, { text: frame.name === "wide" ? words.front : words.frontShort, class: "dim", "text-anchor": "middle", ...size }),
     label(lx, my, { text: words.lateral, class: "dim", "text-anchor": sign === 1 ? "end" : "start", ...size }),
     label(mx, my, { text: words.medial, class: "dim", "text-anchor": sign === 1 ? "start" : "end", ...size }),
     label(px0 + (isRight ? 12 : -12), py0 + 5, { text: words.portals[portal], "text-anchor": isRight ? "start" : "end", ...size }),

@@ -9,6 +9,16 @@ import { element, label, pathThrough, px } from "./markup.ts";
 
 const words = LINE_WORDS.en;
 
+/** From this scale on the three names of the bundle have room side by side; under it the vein's stands over it. */
+const ROOMY_PX_PER_MM = 12.6;
+
+const bundleNames = ({ x, y, pxPerMm, fontPx }: LineFrame, { bundleMm }: LinePlaces): string =>
+  BUNDLE.map(({ name, behindMm, upMm, radiusMm }) => {
+    const isOver = name === "vein" && pxPerMm < ROOMY_PX_PER_MM;
+    const under = name === "nerve" ? -3.6 : -2.8;
+    return label(x(bundleMm + behindMm), isOver ? y(upMm + radiusMm) - 5 : y(under), { text: words[name], "text-anchor": isOver ? "start" : "middle", "font-size": fontPx });
+  }).join("");
+
 const leader = (from: readonly [number, number], to: readonly [number, number]): string => element("path", { class: "lead", d: pathThrough([from, to]) });
 
 const labels = (frame: LineFrame, model: LineModel, places: LinePlaces): string => {
@@ -24,7 +34,7 @@ const labels = (frame: LineFrame, model: LineModel, places: LinePlaces): string 
     isWide ? text(frame.x(middle), floor, [words.meniscus]) : "",
     isWide ? leader([frame.x(places.junctionMm + 0.5), frame.y(2.4)], [capsuleX - 8, frame.y(4.8)]) : "",
     text(capsuleX, frame.y(isWide ? 4.7 : 4.9), [isWide ? words.capsule : words.capsuleShort, "start"]),
-    ...BUNDLE.map(({ name, behindMm }) => text(frame.x(places.bundleMm + behindMm), frame.y(name === "nerve" ? -3.6 : -2.8), [words[name]])),
+    bundleNames(frame, places),
     isWide && model.entryName === "entry" ? text(frame.x(0) - 10, frame.needlePx - 20, [words.entryMark, "end"]) : "",
     isWide && model.entryName === "free edge" ? text(frame.x(0) - 8, frame.y(-1.5), [words.freeEdgeMark, "end"]) : "",
   ].join("");

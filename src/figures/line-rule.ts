@@ -47,11 +47,13 @@ const ended = ({ arrow }: Row, [from, to, y]: readonly [number, number, number])
   return arrow === "left" ? head(from, -1) : bar(from) + bar(to);
 };
 
+const widthOf = (text: string, { fontPx }: LineFrame): number => text.length * fontPx * LETTER_SHARE;
+
 /** Where the words of a row stand: on their own side, on the other where that is too narrow, over the line where both are. */
-const placeOf = ({ widthPx, fontPx }: LineFrame, { side, text }: Row, [from, to]: readonly [number, number]): readonly [x: number, anchor: "start" | "end"] => {
-  const wordsPx = text.length * fontPx * LETTER_SHARE;
+const placeOf = (frame: LineFrame, { side, text }: Row, [from, to]: readonly [number, number]): readonly [x: number, anchor: "start" | "end"] => {
+  const wordsPx = widthOf(text, frame);
   const left = from - APART_PX >= wordsPx;
-  const right = widthPx - to - APART_PX >= wordsPx;
+  const right = frame.widthPx - to - APART_PX >= wordsPx;
   if (left && (side === "left" || !right)) return [from - APART_PX, "end"];
   return right ? [to + APART_PX, "start"] : [0, "start"];
 };
@@ -72,7 +74,10 @@ const givenRows = (frame: LineFrame, model: LineModel, places: LinePlaces): Row[
   const bundle: Row = { fromMm: places.junctionMm, toMm: places.bundleMm, text: text("bundle", model.junctionToBundleMm), side: "right", look: "dimline", level: 0 };
   const edge: Row = { fromMm: places.freeEdgeMm, toMm: places.bundleMm, text: text("edge", model.freeEdgeToBundleMm), side: "right", look: "dimline", level: 1 };
   if (model.entryName === "free edge") return [bundle, edge];
-  return [{ fromMm: 0, toMm: places.junctionMm, text: text("entry", model.entryToJunctionMm), side: "left", look: "dimline", level: 0 }, bundle, edge];
+  // To its right lies the next length of the same row, so words that have no room on the left leave the number alone.
+  const entry = text("entry", model.entryToJunctionMm);
+  const hasRoom = frame.x(0) - APART_PX >= widthOf(entry, frame);
+  return [{ fromMm: 0, toMm: places.junctionMm, text: hasRoom ? entry : mm(model.entryToJunctionMm), side: "left", look: "dimline", level: 0 }, bundle, edge];
 };
 
 /** The learner's own rows: one for a depth, two for the ends of a window; a width is no depth and has its own. */
