@@ -127,8 +127,8 @@ describe("unsafe orders", () => {
 
   it("finds unsafe writing by patterns, seeds 20000 to 20999; common practice, no source", () => {
     const isLength = (text: string): boolean => /\u2009(mm|cm)$/.test(text);
-    const unsafe = (text: string): boolean => !isLength(text) && [/\d\.\d*0\u2009m/, /(^|\s)\.\d/, /\d ug\b/, /\blb\b/, /more than \d+$/, /date not written/].some((pattern) => pattern.test(text));
-    const hasRoute = (text: string): boolean => isLength(text) || /intravenous|by mouth|portals and skin/.test(text);
+    const unsafe = (text: string): boolean => !isLength(text) && [/\d\.\d*0\u2009m/, /(^|\s)\.\d/, /\d ug\b/, /\blb\b/, /more than \d+$/, /, no date$/].some((pattern) => pattern.test(text));
+    const hasRoute = (text: string): boolean => isLength(text) || /^Weight|intravenous|by mouth|portals and skin/.test(text);
     for (const item of items("write-it-safely")) {
       const faulty = thingsOf(item).filter(({ text }) => unsafe(text) || !hasRoute(text));
       expect(answers(item)).toEqual({ kind: "tray", found: faulty.map(({ id }) => id).sort() });

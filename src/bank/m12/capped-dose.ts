@@ -10,6 +10,9 @@ import { answerNumber, dose, DOSE_SAYS, drawPatient, given, roughly, sheetOf, WE
 const MG_PER_G = 1000;
 const LB_PER_KG = 2.20462;
 const TENFOLD = 10;
+const ASKED_MG = 10;
+/** The verdict says which side is safe against too much; with an antibiotic the other side is not safe either. */
+const TOO_LITTLE = "Too little of an antibiotic is no safe answer either.";
 const HEAVY = { least: 72, greatest: 104, step: 1 };
 const DOSE = { key: "doseMgPerKg", unit: "mg/kg", least: 5, greatest: 50, step: 1 } as const;
 const CAP = { key: "capMg", unit: "mg", least: 100, greatest: 3000, step: 50 } as const;
@@ -88,6 +91,9 @@ export const cappedDose: SumFamily = {
     { id: "no-cap", gives: ({ givens, about }) => only(isCapped(givens) && !isOpen(about), byWeight(givens)) },
     { id: "cap-for-everyone", gives: ({ givens, about }) => only(!isCapped(givens) && !isOpen(about), given(givens, "capMg")) },
     { id: "pounds", gives: ({ givens, about }) => only(!isOpen(about) && !isCapped(givens) && byWeight(givens) * LB_PER_KG < given(givens, "capMg"), byWeight(givens) * LB_PER_KG) },
+    { id: "kilograms-for-pounds", gives: ({ givens, about }) => only(!isOpen(about) && byWeight(givens) / LB_PER_KG < given(givens, "capMg"), byWeight(givens) / LB_PER_KG) },
+    { id: "rounded-up", gives: ({ givens, about }) => only(!isOpen(about) && capped(givens) % ASKED_MG !== 0, Math.ceil(capped(givens) / ASKED_MG) * ASKED_MG) },
+    { id: "a-tenth", gives: ({ givens, about }) => only(!isOpen(about), capped(givens) / TENFOLD) },
     { id: "tenfold", gives: ({ givens }) => ({ doseMg: capped(givens) * TENFOLD }) },
     { id: "weight-as-it-stands", gives: ({ givens, about }) => only(isOpen(about), capped(givens)) },
   ],
@@ -106,7 +112,10 @@ export const cappedDose: SumFamily = {
       slips: {
         "no-cap": { name: "cap left out", because: (say) => [`${say.bare("weightKg")} × ${say.bare("doseMgPerKg")} is ${product(say)}, but the sheet stops at ${say.of("capMg")}. A big child is not given more than an adult.`] },
         "cap-for-everyone": { name: "cap taken for the dose", because: (say) => [`${say.of("capMg")} is where the sheet stops, not what it gives. At ${say.of("weightKg")} the dose by weight is ${product(say)}.`] },
-        pounds: { name: "pounds for kilograms", because: (say) => [`That is the dose for ${say.bare("weightKg")} kg turned into pounds. The sheet counts in kilograms, and pounds make the dose more than twice too large.`] },
+        pounds: { name: "pounds for kilograms", because: (say) => [`That is the dose for ${say.bare("weightKg")} kg turned into pounds. The sheet counts in kilograms, and pounds make the dose more than twice too large.`] },
+        "kilograms-for-pounds": { name: "kilograms taken for pounds", because: (say) => [`${say.of("weightKg")} were turned as if they had been pounds. They are kilograms already, and the dose comes out far too small.`, TOO_LITTLE] },
+        "rounded-up": { name: "rounded up", because: () => ["The sheet rounds down. A few milligrams do no harm here; the habit of rounding up does, where the dose is small."] },
+        "a-tenth": { name: "a tenth of the dose", because: () => ["The figures are right and the place is wrong: this is a tenth of the dose.", TOO_LITTLE] },
         tenfold: { name: "ten times the dose", because: (say) => [isAsked(say) ? "This is ten times even the larger dose that could be meant. Write the product down, then look at its size." : "The figures are right and the place is wrong: this is ten times the dose. Read it back as a number of vials."] },
         "weight-as-it-stands": { name: "a weight chosen in silence", because: (say) => [`The sheet has two columns and does not say which one counts for ${say.about("child")}. Whoever chooses in silence has decided a dose alone.`] },
       },
@@ -114,9 +123,9 @@ export const cappedDose: SumFamily = {
         ? [`By the measured weight: ${say.bare("weightKg")} × ${say.bare("doseMgPerKg")} = ${product(say)}`, "The sheet does not say whether the measured or the ideal weight counts: ask before anything is drawn up."]
         : [`By weight: ${say.bare("weightKg")} × ${say.bare("doseMgPerKg")} = ${product(say)}`, `The cap: ${say.of("capMg")}`, `The smaller of the two: ${dose(answerNumber(say, "doseMg"), "mg")}, then down to whole tens`],
       right: (say) => isAsked(say) ? ["Asking is the answer here. The sheet leaves open which weight counts, and a guess would not be seen by anybody."] : [`${dose(Number(asAsked(answerNumber(say, "doseMg"), "10", "down")), "mg")}: the smaller of dose by weight and cap, rounded down. Never up.`],
-      off: (say) => isAsked(say) ? ["Look at the weight before the sum. Where the sheet leaves open which weight counts, the answer is to ask."] : [`Two numbers are made, ${product(say)} by weight and ${say.of("capMg")} as the cap, and the smaller one counts.`],
+      off: (say) => isAsked(say) ? ["Look at the weight before the sum. Where the sheet leaves open which weight counts, the answer is to ask."] : [`Two numbers are made, ${product(say)} by weight and ${say.of("capMg")} as the cap, and the smaller one counts.`, TOO_LITTLE],
       inverse: () => [],
-      turns: (say) => [`The cap begins to count at ${roughly(say.value("capMg") / say.value("doseMgPerKg"))} kg. Below that the weight decides, above it nothing more is added.`],
+      turns: (say) => [`The cap begins to count at ${roughly(say.value("capMg") / say.value("doseMgPerKg"))} kg. Below that the weight decides, above it nothing more is added.`],
     },
   },
 };

@@ -74,7 +74,7 @@ export const infant: SumFamily = {
       stems: [
         (say) => [`${say.about("child")} has an infected knee that is washed out. The sheet at ${say.about("hospital")} lowers the limit of ${say.about("agent")} for infants under six months.`],
         (say) => [`The knee of ${say.about("child")}, an infant, is to be washed out. Before ${say.about("agent")} is drawn up at ${say.about("hospital")}, somebody asks for the limit in milligrams. The sheet lowers it under six months of age.`],
-        (say) => [`An infant at ${say.about("hospital")}: ${say.about("child")}, with the age and weight below. Under six months the sheet cuts the limit of ${say.about("agent")}, for the liver still works slowly and less of the agent is bound.`],
+        (say) => [`An infant at ${say.about("hospital")}: ${say.about("child")}, with the age and weight below. Under six months the sheet cuts the limit of ${say.about("agent")}, whatever the weight.`],
       ],
       question: "Which limit counts for this infant? In milligrams, rounded down to a whole one.",
       givens: { ageMonthsPieces: "Age in months, completed", weightKg: "Body weight, measured today", limitMgPerKg: (say) => `Limit of ${say.about("agent")}, this hospital’s sheet`, cutPercent: "Lowered under six months by, the same sheet" },
@@ -86,7 +86,7 @@ export const infant: SumFamily = {
         "only-the-cut": { name: "the cut taken for the rest", because: (say) => [`Lowered by ${say.bare("cutPercent")} per cent leaves ${leftPercent(say)} per cent. You took the part that is cut away.`] },
         "weight-cut-too": { name: "cut twice", because: () => ["The limit is lowered once. The weight has been measured and stays what it is."] },
       },
-      working: (say) => [`By weight: ${say.bare("weightKg")} × ${say.bare("limitMgPerKg")} = ${dose(wholeMg(say), "mg")}`, cutHere(say) ? `Under six months: ${leftPercent(say)} per cent of it, ${plain(answerNumber(say, "limitMg"))} mg` : "Six months or more: not lowered", `Down to ${answer(say)}`],
+      working: (say) => [`By weight: ${say.bare("weightKg")} × ${say.bare("limitMgPerKg")} = ${dose(wholeMg(say), "mg")}`, cutHere(say) ? `Under six months: ${leftPercent(say)} per cent of it, ${plain(answerNumber(say, "limitMg"))} mg` : "Six months or more: not lowered", `Down to ${answer(say)}`],
       right: (say) => [cutHere(say) ? `${answer(say)}. The cut goes by age, and it is made once.` : `${answer(say)}. At ${say.bare("ageMonthsPieces")} months nothing is cut.`],
       off: (say) => [`Weight times limit is ${dose(wholeMg(say), "mg")}; then ask whether the age in months is under six.`],
       inverse: () => [],

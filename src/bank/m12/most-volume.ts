@@ -7,6 +7,7 @@ import { localAnaesthetic } from "../../facts/local-anaesthetic.ts";
 import { answerNumber, dose, DOSE_SAYS, drawPatient, given, isWrittenSafely, plain, sheetOf, strengthGiven, strengthIn, strengthLabels, strengthSpecs, WEIGHT, WEIGHT_LABEL, whoIs } from "./dose-words.ts";
 
 const MG_PER_ML_IN_PERCENT = 10;
+const LB_PER_KG = 2.20462;
 const LIMIT = { key: "limitMgPerKg", unit: "mg/kg", least: 1, greatest: 10, step: 1 } as const;
 const STEP = 0.1;
 
@@ -77,6 +78,7 @@ export const mostVolume: SumFamily = {
   slips: [
     { id: "percent-as-strength", gives: ({ givens }) => ({ mostMl: limitMg(givens) / strengthIn(givens, "strength") }) },
     { id: "milligrams-as-millilitres", gives: ({ givens }) => (strengthIn(givens, "strength") === 1 ? null : { mostMl: limitMg(givens) }) },
+    { id: "pounds", gives: ({ givens }) => ({ mostMl: most(givens) * LB_PER_KG }) },
     { id: "strength-multiplied", gives: ({ givens }) => ({ mostMl: limitMg(givens) * strengthIn(givens, "strength") * MG_PER_ML_IN_PERCENT }) },
     { id: "rounded-up", gives: ({ givens }) => (isOnStep(most(givens)) ? null : { mostMl: cutDown(most(givens)) + STEP }) },
   ],
@@ -94,13 +96,14 @@ export const mostVolume: SumFamily = {
       says: DOSE_SAYS,
       slips: {
         "percent-as-strength": { name: "per cent read as mg/mL", because: (say) => [`${percent(say)} per cent is ${strength(say)} mg/mL, not ${percent(say)} mg/mL. The volume is ten times too large.`] },
-        "milligrams-as-millilitres": { name: "milligrams taken for millilitres", because: (say) => [`${mg(say)} is the limit by mass. Each millilitre holds ${strength(say)} mg, so the volume is another number.`] },
-        "strength-multiplied": { name: "multiplied instead of divided", because: (say) => [`Ask how often ${strength(say)} mg go into ${mg(say)}: that is a division. A stronger solution must give a smaller volume.`] },
+        "milligrams-as-millilitres": { name: "milligrams taken for millilitres", because: (say) => [`${mg(say)} is the limit by mass. Each millilitre holds ${strength(say)} mg, so the volume is another number.`] },
+        pounds: { name: "pounds for kilograms", because: (say) => [`That is the limit for ${say.of("weightKg")} turned into pounds. The limit is for each kilogram, and pounds make it more than twice too large.`] },
+        "strength-multiplied": { name: "multiplied instead of divided", because: (say) => [`Ask how often ${strength(say)} mg go into ${mg(say)}: that is a division. A stronger solution must give a smaller volume.`] },
         "rounded-up": { name: "rounded up", because: (say) => [`The next tenth lies beyond the limit of ${mg(say)}. A limit is rounded down, however small the step.`] },
       },
-      working: (say) => [`Limit by mass: ${say.bare("weightKg")} × ${say.bare("limitMgPerKg")} = ${mg(say)}`, `Strength: ${percent(say)} × 10 = ${strength(say)} mg/mL`, `Limit by volume: ${plain(say.value("weightKg") * say.value("limitMgPerKg"))} ÷ ${strength(say)} = ${plain(exact(say))} mL, down to ${answer(say)}`],
+      working: (say) => [`Limit by mass: ${say.bare("weightKg")} × ${say.bare("limitMgPerKg")} = ${mg(say)}`, `Strength: ${percent(say)} × 10 = ${strength(say)} mg/mL`, `Limit by volume: ${plain(say.value("weightKg") * say.value("limitMgPerKg"))} ÷ ${strength(say)} = ${plain(exact(say))} mL, down to ${answer(say)}`],
       right: (say) => [`${answer(say)} is where the sheet stops. Plan for less: what is needed at the portals is usually far below.`],
-      off: (say) => [`Three steps: ${mg(say)} by weight, ${strength(say)} mg in each millilitre, then one divided by the other.`],
+      off: (say) => [`Three steps: ${mg(say)} by weight, ${strength(say)} mg in each millilitre, then one divided by the other.`],
       inverse: () => [],
       turns: (say) => [`Twice the strength halves the volume. At this strength each further kilogram adds ${dose(exact(say) / say.value("weightKg"), "mL")}.`],
     },

@@ -60,7 +60,7 @@ export const percentStrength: SumFamily = {
         hundredfold: { name: "ten times too strong", because: (say) => [`One hundredth of a gram in a millilitre is 10 mg, so ${percent(say)} per cent is ${strong(say)}. Read ten times too strong, the child would get a tenth.`] },
         "milligrams-in-the-bottle": { name: "milligrams in 100 mL", because: () => ["This is what a bottle of 100 mL holds. The limit is set against one millilitre after another."] },
       },
-      working: (say) => [`${percent(say)} per cent: ${percent(say)} g in 100 mL, which is ${plain(answerNumber(say, "mgPerMl") * HUNDREDFOLD)} mg in 100 mL`, `${percent(say)} × 10 = ${strong(say)}`],
+      working: (say) => [`${percent(say)} per cent: ${percent(say)} g in 100 mL, which is ${plain(answerNumber(say, "mgPerMl") * HUNDREDFOLD)} mg in 100 mL`, `${percent(say)} × 10 = ${strong(say)}`],
       right: (say) => [`${strong(say)}. One per cent is ten milligrams in a millilitre; everything else follows from that one line.`],
       off: (say) => [`Start from one per cent, which is one gram in 100 mL, so 10 mg in each mL. Then ${percent(say)} per cent is ${strong(say)}.`],
       inverse: () => [],

@@ -126,7 +126,7 @@ export const repeatTime: SumFamily = {
         "at-the-loss": { name: "repeated for a loss within the rule", because: (say) => [`${say.of("lostMl")} do not go beyond ${dose(limitMl(say), "mL")}. Until then the interval counts.`] },
         "from-the-loss": { name: "interval begun at the count", because: (say) => [`The interval runs from the start of the dose. The count at ${say.about("seen")} does not begin it anew.`] },
       },
-      working: (say) => [`Limit of loss: ${say.bare("weightKg")} × ${say.bare("lossLimitMlPerKg")} = ${dose(limitMl(say), "mL")}; lost ${say.of("lostMl")}`, `By the interval: ${say.about("start")} and ${say.bare("intervalH")} h: ${byInterval(say)}`, `Due at ${due(say)}`],
+      working: (say) => [`Limit of loss: ${say.bare("weightKg")} × ${say.bare("lossLimitMlPerKg")} = ${dose(limitMl(say), "mL")}; lost ${say.of("lostMl")}`, `By the interval: ${say.about("start")} and ${say.bare("intervalH")} h: ${byInterval(say)}`, `Due at ${due(say)}`],
       right: (say) => [isLoss(say) ? `${due(say)}: the loss is beyond the rule, and that comes before the interval.` : `${due(say)}: the interval from the start of the first dose; the loss stays within the rule.`],
       off: (say) => [`Two rules run side by side: the interval from ${say.about("start")}, and a loss beyond ${dose(limitMl(say), "mL")}. Whichever comes first counts.`],
       inverse: () => [],

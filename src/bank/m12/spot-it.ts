@@ -88,6 +88,9 @@ const antibioticMg = (say: Say): number => cappedDoseMg({ weightKg: say.value("w
 const blockMl = (say: Say): number => mostVolumeMl({ weightKg: say.value("weightKg"), limitMgPerKg: say.value("limitMgPerKg"), percent: STRENGTH_PERCENT });
 /** Well within the limit and in whole millilitres, as an order would be. */
 const orderedMl = (say: Say, share: number): number => Math.max(1, Math.floor(blockMl(say) * share));
+const limitMl = (say: Say): string => dose(Math.floor(blockMl(say) * TENFOLD) / TENFOLD, "mL");
+const STRENGTH_TEXT = `${dose(localAnaesthetic(MIXTURE_PIN).number.value as number, "micrograms")} in each mL`;
+const FAMILIAR = "The figures look familiar, and that is why it is passed: do the sum, then look at the number of places.";
 const painMg = (say: Say): number => Math.floor((say.value("weightKg") * say.value("painMgPerKg")) / TENFOLD) * TENFOLD;
 
 const LINE_TEXTS: Readonly<Record<Line, (say: Say, state: string) => string>> = {
@@ -105,7 +108,7 @@ const LINE_TEXTS: Readonly<Record<Line, (say: Say, state: string) => string>> = 
     return `Bupivacaine ${plain(STRENGTH_PERCENT)} per cent, ${dose(orderedMl(say, share) * (state === "ten-fold" ? TENFOLD : 1), "mL")}, portals and skin, once`;
   },
   mixture: (_, state) => {
-    const strengths: Readonly<Record<string, string>> = { thousand: "adrenaline 1:1000", "in-micrograms": `adrenaline ${dose(localAnaesthetic(MIXTURE_PIN).number.value as number, "micrograms")} in each mL` };
+    const strengths: Readonly<Record<string, string>> = { thousand: "adrenaline 1:1000", "in-micrograms": `adrenaline ${STRENGTH_TEXT}` };
     return `The bupivacaine of this case: with ${strengths[state] ?? "adrenaline 1:200 000"}, from the sealed vial`;
   },
   pain: (say, state) => {
@@ -119,6 +122,10 @@ const withoutState = (draw: Draw, states: readonly string[]): readonly string[] 
   const passed = linesWhere(draw, states);
   return passed.length === 0 ? null : faultsIn(draw).filter((line) => !passed.includes(line));
 };
+
+/** One line passed in one way; each is named, also where another was found. */
+const without = (draw: Draw, line: Line, state: string): readonly string[] | null => (stateOf(draw, line) === state ? faultsIn(draw).filter((one) => one !== line) : null);
+const withOdd = (draw: Draw, line: Line): readonly string[] | null => (ODD.includes(stateOf(draw, line)) ? [...faultsIn(draw), line] : null);
 
 /** 12h: the prescription that must not be given. */
 export const spotIt: TrayFamily = {
@@ -138,12 +145,17 @@ export const spotIt: TrayFamily = {
   faults: faultsIn,
   critical: faultsIn,
   slips: [
-    { id: "ten-fold-passed", gives: (draw) => withoutState(draw, ["ten-fold"]) },
+    { id: "ten-fold-antibiotic", gives: (draw) => without(draw, "antibiotic", "ten-fold") },
+    { id: "ten-fold-block", gives: (draw) => without(draw, "block", "ten-fold") },
+    { id: "ten-fold-pain", gives: (draw) => without(draw, "pain", "ten-fold") },
     { id: "cap-passed", gives: (draw) => withoutState(draw, ["cap-passed"]) },
     { id: "unit-passed", gives: (draw) => withoutState(draw, ["milligrams"]) },
     { id: "mixture-passed", gives: (draw) => withoutState(draw, ["thousand"]) },
     { id: "pump-passed", gives: (draw) => withoutState(draw, ["pump"]) },
-    { id: "odd-flagged", gives: (draw) => (linesWhere(draw, ODD).length === 0 ? null : [...faultsIn(draw), ...linesWhere(draw, ODD)]) },
+    { id: "grams-flagged", gives: (draw) => withOdd(draw, "antibiotic") },
+    { id: "small-block-flagged", gives: (draw) => withOdd(draw, "block") },
+    { id: "micrograms-flagged", gives: (draw) => withOdd(draw, "mixture") },
+    { id: "small-pain-flagged", gives: (draw) => withOdd(draw, "pain") },
   ],
   words: {
     en: {
@@ -165,21 +177,26 @@ export const spotIt: TrayFamily = {
       thing: (say, id) => LINE_TEXTS[id as Line](say, say.about(id)),
       nothing: "All five may be given",
       slips: {
-        "ten-fold-passed": { name: "ten-fold passed", because: () => ["One line is ten times what the sheet gives. The figures look familiar, and that is why it is passed: do the sum, then look at the number of places."] },
+        "ten-fold-antibiotic": { name: "ten-fold cefazolin passed", because: (say) => [`The cefazolin is ten times the ${dose(antibioticMg(say), "mg")} of the sheet. ${FAMILIAR}`] },
+        "ten-fold-block": { name: "ten-fold bupivacaine passed", because: (say) => [`The bupivacaine is far beyond the limit of ${limitMl(say)}. ${FAMILIAR}`] },
+        "ten-fold-pain": { name: "ten-fold paracetamol passed", because: (say) => [`The paracetamol is ten times the ${dose(painMg(say), "mg")} that the sheet allows at this weight. ${FAMILIAR}`] },
         "cap-passed": { name: "cap passed", because: (say) => [`${dose(byWeightMg(say), "mg")} is right by weight, but the sheet stops at ${say.of("antibioticCapMg")}. A heavy child has a cap as well.`] },
         "unit-passed": { name: "unit passed", because: (say) => [`The sheet gives fentanyl in micrograms. ${dose(say.value("weightKg") * say.value("opioidMicrograms"), "mg")} is a thousand times what it gives.`] },
         "mixture-passed": { name: "1:1000 passed", because: () => ["1:1000 is 1 mg in each millilitre, two hundred times the mixture that the sheet allows. Read the zeros aloud."] },
-        "pump-passed": { name: "pump into the joint passed", because: () => ["The volume may lie within the limit and the place is still wrong. A pump keeps cartilage in the agent for hours, and cartilage dies of it."] },
-        "odd-flagged": { name: "odd but right", because: (say) => [`One line that you stopped looks unusual and agrees with the sheet: another unit, a small amount, another way to write the same strength. Ask if you wonder, but it is no fault. The cefazolin of this child is ${dose(antibioticMg(say), "mg")}.`] },
+        "pump-passed": { name: "pump into the joint passed", because: () => ["The volume may lie within the limit and the place is still wrong. A pump keeps cartilage in the agent for hours, and cartilage can die of it."] },
+        "grams-flagged": { name: "grams flagged", because: (say) => [`${dose(antibioticMg(say) / THOUSAND, "g")} and ${dose(antibioticMg(say), "mg")} are the same. The sheet gives so much; only the unit is unusual.`] },
+        "small-block-flagged": { name: "a small volume flagged", because: (say) => [`The bupivacaine is well below its limit of ${limitMl(say)}. A limit need not be reached.`] },
+        "micrograms-flagged": { name: "micrograms flagged", because: () => [`${STRENGTH_TEXT} and 1:200 000 are the same strength, written in two ways.`] },
+        "small-pain-flagged": { name: "a small dose flagged", because: () => ["The paracetamol is about half of what the sheet allows at most. Ask whether it will be enough, but it is no fault."] },
       },
       working: (say) => [
         `Cefazolin: ${dose(byWeightMg(say), "mg")} by weight, cap ${say.of("antibioticCapMg")}, so ${dose(antibioticMg(say), "mg")}`,
-        `Bupivacaine ${plain(STRENGTH_PERCENT)} per cent: at most ${plain(Math.floor(blockMl(say) * TENFOLD) / TENFOLD)} mL, at portals and skin, never by pump into the joint`,
+        `Bupivacaine ${plain(STRENGTH_PERCENT)} per cent: at most ${limitMl(say)}, at portals and skin, never by pump into the joint`,
         `Paracetamol: at most ${dose(say.value("weightKg") * say.value("painMgPerKg"), "mg")}; fentanyl: at most ${dose(say.value("weightKg") * say.value("opioidMicrograms"), "micrograms")}; adrenaline: 1:200 000`,
       ],
       right: () => ["Each line was set beside the sheet: amount, unit, strength, place. What is merely unusual was left alone."],
       off: () => ["Do not read for what looks strange; reckon each line. Amount against weight and cap, then unit, then strength, then place."],
-      moves: (say) => [`The weight moves three lines at once; the cap is met from ${plain(Math.ceil(say.value("antibioticCapMg") / say.value("antibioticMgPerKg")))} kg on.`],
+      moves: (say) => [`The weight moves four lines at once; the cap is met from ${plain(Math.ceil(say.value("antibioticCapMg") / say.value("antibioticMgPerKg")))} kg on.`],
       turns: () => ["A line is sound where amount, unit, strength and place all agree with the sheet, however it is written."],
     },
   },

@@ -15,7 +15,7 @@ const PER_CENT = 100;
 const GIVEN = { key: "givenMl", unit: "mL", least: 1, greatest: 40, step: 1 } as const;
 const FIRST_LIMIT = { key: "firstLimitMgPerKg", unit: "mg/kg", least: 1, greatest: 10, step: 1 } as const;
 const NEXT_LIMIT = { key: "nextLimitMgPerKg", unit: "mg/kg", least: 1, greatest: 10, step: 1 } as const;
-const PLACES = ["by the anaesthetist as a block", "in the emergency room, before the list", "on the ward, two hours ago"] as const;
+const PLACES = ["by the anaesthetist as a block", "in the emergency department, before the list", "on the ward, two hours ago"] as const;
 
 const shared = (givens: Givens) => sharedLimit({
   weightKg: given(givens, "weightKg"),
@@ -61,6 +61,8 @@ const of = (say: Say): Givens => givensOf(say, KEYS);
 const isUsedUp = (say: Say): boolean => "says" in say.answer;
 const usedPercent = (say: Say): string => plain(Math.round(shared(of(say)).usedShare * PER_CENT * MG_PER_ML_IN_PERCENT) / MG_PER_ML_IN_PERCENT);
 const whole = (say: Say, prefix: "first" | "next"): string => dose(wholeOf(of(say), prefix), "mL");
+const sumOf = (say: Say, prefix: "first" | "next"): string =>
+  `${say.bare("weightKg")} × ${say.bare(`${prefix}LimitMgPerKg`)} ÷ ${plain(strengthIn(of(say), prefix) * MG_PER_ML_IN_PERCENT)}`;
 const left = (say: Say): string => dose(Math.floor(Number((shared(of(say)).leftMl / STEP).toFixed(3))) / MG_PER_ML_IN_PERCENT, "mL");
 
 /** 12d: what a first agent leaves of a second one. */
@@ -94,7 +96,7 @@ export const twoAgents: SumFamily = {
       title: "Two agents, one child",
       stems: [
         (say) => [`${whoIs(say)} ${atStart(say.about("first"))} has been given ${say.about("place")}; now somebody asks for ${say.about("next")} at the portals. Labels advise against following one with the other: ask the anaesthetist first. ${sheetOf(say)}`],
-        (say) => [`The chart of ${say.about("child")}, ${say.about("age")}, says that ${say.about("first")} was given ${say.about("place")}. The surgeon would like ${say.about("next")} as well. Labels advise against mixing; the sum below is only the cautious floor under that talk. ${sheetOf(say)}`],
+        (say) => [`The chart of ${say.about("child")}, ${say.about("age")}, says that ${say.about("first")} was given ${say.about("place")}. The surgeon would like ${say.about("next")} as well. Labels advise against mixing; the sum below comes before that talk and does not replace it. ${sheetOf(say)}`],
         (say) => [`Two people, two syringes, one child: ${say.about("child")}, ${say.about("age")}. ${atStart(say.about("first"))} came first, ${say.about("place")}. Before ${say.about("next")} is opened you reckon what is left at most, then you ask. Labels advise against mixing. ${sheetOf(say)}`],
       ],
       question: "How much of the second agent do the limits leave at most, if the shares of both add up to one whole? Round down to a tenth of a millilitre, or say that none may be given.",
@@ -111,12 +113,12 @@ export const twoAgents: SumFamily = {
       slips: {
         "two-full-limits": { name: "two full limits", because: (say) => [`${whole(say, "next")} would be the limit if nothing had been given. The limits share one child, and ${usedPercent(say)} per cent is used.`] },
         "millilitres-subtracted": { name: "millilitres taken from millilitres", because: (say) => [`A millilitre of ${say.about("first")} is not a millilitre of ${say.about("next")}: strengths and limits differ. Take shares of the limit, not volumes.`] },
-        "milligrams-subtracted": { name: "milligrams taken from milligrams", because: (say) => [`A milligram of ${say.about("first")} does not weigh as much as one of ${say.about("next")}. Each is a share of its own limit, and the shares add up.`] },
+        "milligrams-subtracted": { name: "milligrams taken from milligrams", because: (say) => [`A milligram of ${say.about("first")} does not count as much as one of ${say.about("next")}. Each is a share of its own limit, and the shares add up.`] },
         "half-each": { name: "half for each", because: (say) => [`Half of the limit is left only where half has been used. Here it is ${usedPercent(say)} per cent.`] },
       },
       working: (say) => [
-        `Whole limit of ${say.about("first")}: ${whole(say, "first")}; given ${say.of("givenMl")}, which is ${usedPercent(say)} per cent`,
-        `Whole limit of ${say.about("next")}: ${whole(say, "next")}`,
+        `Whole limit of ${say.about("first")}: ${sumOf(say, "first")} = ${whole(say, "first")}; given ${say.of("givenMl")}, which is ${usedPercent(say)} per cent`,
+        `Whole limit of ${say.about("next")}: ${sumOf(say, "next")} = ${whole(say, "next")}`,
         isUsedUp(say) ? "Nothing is left of the one whole: no second agent." : `What is left: ${left(say)}. That the shares add up to one whole is a cautious rule, common practice, no source.`,
       ],
       right: (say) => isUsedUp(say) ? [`${say.of("givenMl")} of ${say.about("first")} have used ${usedPercent(say)} per cent of what one child may have. Nothing is left, and saying so is the answer.`] : [`${left(say)} at most, and only after the anaesthetist agrees. The limits share one child.`],

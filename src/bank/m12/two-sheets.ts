@@ -63,7 +63,7 @@ const words: JudgeFamily["words"][Language] = {
   title: "Two sheets, two numbers",
   stems: [
     (say) => [`You work at ${say.about("hospital")}. ${whoIs(say)} ${told(say)}`],
-    (say) => [`Before the list at ${say.about("hospital")} two numbers are in the room. ${told(say)} The child is ${say.about("child")}, ${say.about("age")}.`],
+    (say) => [`Before the list at ${say.about("hospital")} two sheets lie on the table. ${told(say)} The child is ${say.about("child")}, ${say.about("age")}.`],
     (say) => [`${whoIs(say)} You prepare the case at ${say.about("hospital")}. ${told(say)}`],
   ],
   question: "Which do you follow here, and why? Name every reason that holds.",
@@ -78,14 +78,14 @@ const words: JudgeFamily["words"][Language] = {
     "newer-better": "What comes from elsewhere is newer",
   },
   slips: {
-    averaged: { name: "averaged", because: () => ["The middle of two sheets is a third sheet that nobody wrote, checked or signed. A colleague who comes later will find neither number."] },
-    larger: { name: "the larger taken", because: () => ["A larger number is not a better one. Whoever takes it has left the sheet that the whole team works by."] },
+    averaged: { name: "averaged", because: (say) => [say.about("state") === "silent" ? "There is one number on the table, and it is not ours. It has no middle with a line that is missing." : "The middle of two sheets is a third sheet that nobody wrote, checked or signed. A colleague who comes later will find neither number."] },
+    larger: { name: "the larger taken", because: () => ["A larger number is not a better one. Whoever chooses by size no longer chooses by the sheet that the whole team works by."] },
     "other-sheet": { name: "the other sheet followed", because: (say) => [`It may be a good sheet, at ${say.about("other")}. Here it counts only after those who keep ours have taken it up.`] },
     "old-sheet": { name: "a sheet followed that does not hold", because: (say) => [say.about("state") === "silent" ? "There is no line to follow. Asking costs a minute." : "The date of review is past, so nobody stands behind that number today. Asking costs a minute."] },
   },
   working: (say) => ["Is there a line on the own sheet, and is it in date? Then follow it and report the difference.", "If not: ask the pharmacist or the anaesthetist before anything is drawn up, and report it as well.", `Here: ${decided(say).toLowerCase()}.`],
   right: (say) => [`${decided(say)}. And the difference goes to those who keep the sheet.`],
-  off: (say) => [`Here: ${decided(say).toLowerCase()}. Two numbers are a reason to report, never a reason to reckon a third.`],
+  off: (say) => [`Here: ${decided(say).toLowerCase()}. ${say.about("state") === "silent" ? "Another’s number is a reason to ask and to report, not to use it." : "Two numbers are a reason to report, never a reason to reckon a third."}`],
   moves: () => ["A sheet past its date, or without the line, turns “follow ours” into “ask”. A larger or smaller number on the other sheet turns nothing."],
   turns: () => ["The other number would be followed only where it stands in our own sheet."],
 };

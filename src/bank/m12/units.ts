@@ -75,7 +75,7 @@ export const doseUnits: SumFamily = {
       right: (say) => [`${answer(say)} in one hour. Weight, minutes, milligrams, millilitres: one step for each.`],
       off: () => ["Change one unit at a time and write each line down: by weight, by the hour, in milligrams, in millilitres."],
       inverse: () => [],
-      turns: (say) => [`A syringe of twice the strength halves the rate. At this strength one microgram more for each kilogram and minute adds ${plain(answerNumber(say, "volumeMl") / say.value("doseMicrograms"))} mL in an hour.`],
+      turns: (say) => [`A syringe of twice the strength halves the rate. At this strength one microgram more for each kilogram and minute adds ${plain(answerNumber(say, "volumeMl") / say.value("doseMicrograms"))} mL in an hour.`],
     },
   },
 };

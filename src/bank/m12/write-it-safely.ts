@@ -11,6 +11,10 @@ const LB_PER_KG = 2.20462;
 const PARACETAMOL_MG_PER_KG = 12;
 const MOST_ONDANSETRON_MG = 4;
 const TEN = 10;
+const MOST_ATROPINE_TENTHS = 5;
+const ATROPINE_TENTHS_PER_KG = 0.2;
+/** Atropine in tenths of a milligram, by weight and never above what a grown patient gets. */
+const tenths = (weight: string): string => String(Math.min(MOST_ATROPINE_TENTHS, Math.round(Number(weight) * ATROPINE_TENTHS_PER_KG)));
 const FIFTY = 50;
 
 const unit = { mg: (text: string) => withUnit(text, "mg"), ml: (text: string) => withUnit(text, "mL") };
@@ -18,17 +22,17 @@ const unit = { mg: (text: string) => withUnit(text, "mg"), ml: (text: string) =>
 /** How each line is written, given one digit of the draw, or the weight of the child where the line holds a weight. */
 const TEXTS: Readonly<Record<string, (digit: string) => string>> = {
   "trailing-zero": (digit) => `Dexamethasone ${unit.mg(`${digit}.0`)}, intravenous, once`,
-  "naked-point": (digit) => `Morphine ${unit.mg(`.${digit}`)}, intravenous, once, in recovery`,
+  "naked-point": (weight) => `Atropine ${unit.mg(`.${tenths(weight)}`)}, intravenous, once, by the anaesthetist`,
   ug: (digit) => `Fentanyl ${digit}0 ug, intravenous, once`,
-  pounds: (weight) => `Weight ${Math.round(Number(weight) * LB_PER_KG)} lb, today; cefazolin by weight, intravenous, once`,
-  "limit-without-unit": (digit) => `Bupivacaine, portals and skin, never more than ${digit}`,
-  "weight-without-date": (weight) => `Weight ${weight} kg, date not written; paracetamol by weight, by mouth, once`,
+  pounds: (weight) => `Weight ${Math.round(Number(weight) * LB_PER_KG)} lb, measured today`,
+  "limit-without-unit": (digit) => `Bupivacaine 0.25 per cent, portals and skin, never more than ${digit}`,
+  "weight-without-date": (weight) => `Weight ${weight} kg, no date`,
   "no-route": (weight) => `Ondansetron ${unit.mg(String(Math.min(MOST_ONDANSETRON_MG, Math.floor(Number(weight) / TEN))))}, once, if needed`,
   "sound-whole": (digit) => `Dexamethasone ${unit.mg(digit)}, intravenous, once`,
-  "sound-point": (digit) => `Morphine ${unit.mg(`0.${digit}`)}, intravenous, once, in recovery`,
+  "sound-point": (weight) => `Atropine ${unit.mg(`0.${tenths(weight)}`)}, intravenous, once, by the anaesthetist`,
   "sound-micrograms": (digit) => `Fentanyl ${digit}0 micrograms, intravenous, once`,
-  "sound-weight": (weight) => `Weight ${weight} kg, measured today; cefazolin by weight, intravenous, once`,
-  "sound-limit": (digit) => `Ropivacaine, portals and skin, never more than ${unit.ml(`1${digit}`)}`,
+  "sound-weight": (weight) => `Weight ${weight} kg, measured today`,
+  "sound-limit": (digit) => `Ropivacaine 0.2 per cent, portals and skin, never more than ${unit.ml(`1${digit}`)}`,
   "sound-route": (weight) => `Paracetamol ${unit.mg(String(FIFTY * Math.floor((Number(weight) * PARACETAMOL_MG_PER_KG) / FIFTY)))}, by mouth, once, in recovery`,
   "length-stop": (digit) => `Needle stop, set and read aloud: ${withUnit(`1${digit}.0`, "mm")}`,
   "length-cuff": (digit) => `Cuff width, measured on the limb: ${withUnit(`1${digit}.0`, "cm")}`,
@@ -37,10 +41,9 @@ const TEXTS: Readonly<Record<string, (digit: string) => string>> = {
 const FAULTS = ["trailing-zero", "naked-point", "ug", "pounds", "limit-without-unit", "weight-without-date", "no-route"] as const;
 const SOUND = ["sound-whole", "sound-point", "sound-micrograms", "sound-weight", "sound-limit", "sound-route"] as const;
 const LENGTHS = ["length-stop", "length-cuff"] as const;
-const CRITICAL: readonly string[] = ["trailing-zero", "naked-point", "ug"];
 /** Two lines about the same medicine beside each other would give the answer away. */
 const TWINS: Readonly<Record<string, string>> = { "trailing-zero": "sound-whole", "naked-point": "sound-point", ug: "sound-micrograms", pounds: "sound-weight", "weight-without-date": "sound-weight" };
-const WEIGHTS: readonly string[] = ["pounds", "weight-without-date", "sound-weight", "no-route", "sound-route"];
+const WEIGHTS: readonly string[] = ["naked-point", "sound-point", "pounds", "weight-without-date", "sound-weight", "no-route", "sound-route"];
 
 const kindOf = (draw: Draw, id: string): string => (draw.about[id] ?? "").split(":")[0] ?? "";
 const faultsIn = (draw: Draw): readonly string[] => (draw.shown ?? []).filter((id) => FAULTS.some((fault) => fault === kindOf(draw, id)));
@@ -77,13 +80,15 @@ export const writeItSafely: TrayFamily = {
   givens: [],
   draw: drawn,
   faults: faultsIn,
-  critical: (draw) => linesOf(draw, CRITICAL),
+  critical: faultsIn,
   slips: [
     { id: "trailing-zero-passed", gives: (draw) => passed(draw, ["trailing-zero"]) },
     { id: "naked-point-passed", gives: (draw) => passed(draw, ["naked-point"]) },
     { id: "ug-passed", gives: (draw) => passed(draw, ["ug"]) },
     { id: "pounds-passed", gives: (draw) => passed(draw, ["pounds"]) },
-    { id: "something-missing-passed", gives: (draw) => passed(draw, ["limit-without-unit", "weight-without-date", "no-route"]) },
+    { id: "unit-missing-passed", gives: (draw) => passed(draw, ["limit-without-unit"]) },
+    { id: "date-missing-passed", gives: (draw) => passed(draw, ["weight-without-date"]) },
+    { id: "route-missing-passed", gives: (draw) => passed(draw, ["no-route"]) },
     { id: "length-flagged", gives: (draw) => [...faultsIn(draw), ...linesOf(draw, LENGTHS)] },
   ],
   words: {
@@ -105,8 +110,10 @@ export const writeItSafely: TrayFamily = {
         "trailing-zero-passed": { name: "trailing zero passed", because: () => ["A zero behind the point is lost with the point, and the dose is ten-fold when misread. Whole numbers of a dose are written without a point."] },
         "naked-point-passed": { name: "naked point passed", because: () => ["A point without a digit before it is overlooked, and the dose is ten-fold when misread. Write the zero in front."] },
         "ug-passed": { name: "ug passed", because: () => ["Written ug, micrograms are read as mg: thousand-fold when misread. Write the word in full."] },
-        "pounds-passed": { name: "pounds passed", because: () => ["A weight in pounds beside a dose in kilograms more than doubles the dose. Weights are written in kilograms only."] },
-        "something-missing-passed": { name: "something missing passed", because: () => ["A limit without its unit, a weight without its date or an order without its route leaves the next reader to guess. What is not written will be filled in by somebody."] },
+        "pounds-passed": { name: "pounds passed", because: () => ["A weight in pounds, read as kilograms, more than doubles every dose that is made from it. Weights are written in kilograms only."] },
+        "unit-missing-passed": { name: "a limit without its unit passed", because: () => ["Never more than so much of what: millilitres, or milligrams for each kilogram? What is not written will be filled in by somebody."] },
+        "date-missing-passed": { name: "a weight without its date passed", because: () => ["A child’s weight of last year is another weight. Without a date nobody knows how old it is."] },
+        "route-missing-passed": { name: "an order without its route passed", because: () => ["By mouth or into a vein is not written. The next reader will choose, and will not tell you."] },
         "length-flagged": { name: "a length flagged", because: () => ["The zero at the end of a length says how finely it was read: right for a length. The rule against it is a rule for doses."] },
       },
       working: () => ["Digits of a dose: no zero at the end behind a point, always one before it.", "Units: mg, mL, micrograms in full, kg.", "Beside the dose: route, and for a weight its date. Common practice, no source."],
