@@ -126,6 +126,64 @@ describe.each([390, 1280])("a teaching list at %i pixels", (width) => {
   });
 });
 
+describe("what was begun with a list", () => {
+  it("stands on the compose page again after a reload, with everything that was chosen", PATIENCE, async () => {
+    const context = await contextOf(390);
+    const page = await pageAt(context, "/list/compose/");
+    const set = (): Promise<readonly string[]> => page.locator(".compose").evaluate((root) => [...root.querySelectorAll<HTMLInputElement | HTMLSelectElement>("input, select")].map((one) => `${one.value} ${"checked" in one && /radio|checkbox/.test(one.type) ? one.checked : ""}`));
+    const fresh = await set();
+    await page.getByLabel(/^M11/).press("Space");
+    await page.locator("summary", { hasText: "Choose single objectives" }).first().press("Enter");
+    await page.locator("details[open] input[type=checkbox]").nth(1).press("Space");
+    await page.getByLabel("Title that learners read").fill("Northmoor, winter list");
+    await page.getByLabel("As a code of twelve signs").press("Space");
+    await page.locator(".rule-sentence select").first().selectOption("70");
+    await page.locator("input[type=date]").nth(1).fill("2099-12-04");
+    await page.locator("input[type=date]").nth(2).fill("2099-12-31");
+    const before = await set();
+    expect(before).not.toEqual(fresh);
+    await page.reload();
+    await expect.poll(set).toEqual(before);
+    await page.getByRole("button", { name: "Make the link" }).press("Enter");
+    await page.getByLabel(/^The link, \d+ characters/).waitFor();
+    await page.locator(".start select").selectOption({ index: 1 });
+    const preset = await set();
+    await page.reload();
+    await expect.poll(set).toEqual(preset);
+    await context.close();
+  });
+
+  it("is come back to from the page of the hand-in, by Back and by its button, with its answers", PATIENCE, async () => {
+    const context = await contextOf(390);
+    const page = await pageAt(context, `/list/#${linkText(listOf(["how-many"], { opensOn: "2020-01-01", dueOn: "2099-12-04", keepUntil: "2099-12-05" }))}`);
+    await page.getByLabel("Your learner code").fill("avocet-12");
+    await page.getByRole("button", { name: "Begin" }).press("Enter");
+    await page.locator(".sheet-grid").waitFor();
+    await workThrough(page);
+    const answered = (): Promise<readonly string[]> => page.locator(".result-table tbody tr").allTextContents();
+    await page.getByText("The rule of your list").waitFor();
+    const before = await answered();
+    expect(before.length).toBeGreaterThan(0);
+    const toHandIn = async (): Promise<void> => {
+      await page.getByRole("button", { name: "Make the hand-in" }).press("Enter");
+      await page.locator(".hand-in").getByRole("button", { name: "Save the hand-in" }).waitFor();
+    };
+    const isBack = async (): Promise<void> => {
+      await page.getByText("The rule of your list").waitFor();
+      expect([await answered(), await page.locator(".hand-in").count()]).toEqual([before, 0]);
+    };
+    await toHandIn();
+    await page.goBack();
+    await isBack();
+    await page.goForward();
+    await page.locator(".hand-in").getByRole("button", { name: "Save the hand-in" }).waitFor();
+    await page.reload();
+    await page.getByRole("button", { name: "Back to the list" }).press("Enter");
+    await isBack();
+    await context.close();
+  });
+});
+
 describe("the returns desk", () => {
   it("shows the invented cohort as the truth has it, with a sentence for everything that is odd", PATIENCE, async () => {
     const context = await contextOf(1280);

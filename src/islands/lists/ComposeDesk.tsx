@@ -11,6 +11,7 @@ import { ComposeRule } from "./ComposeRule.tsx";
 import { ComposeSheet } from "./ComposeSheet.tsx";
 import { ComposeStudy } from "./ComposeStudy.tsx";
 import { type Draft, draftOf, emptyDraft, makeList, type MadeList } from "./draft.ts";
+import { keepDraft, keptDraft } from "./kept-draft.ts";
 import type { Titles } from "./list-text.ts";
 
 const words = listWordsOf("en").compose;
@@ -39,16 +40,17 @@ const Start = ({ draft, onStart }: { readonly draft: Draft; readonly onStart: (d
   );
 };
 
-/** The page on which a director puts a teaching list together. Nothing of it is kept; what it makes is a link. */
+/** The page on which a director puts a teaching list together. What is chosen stays in the tab until it is closed; what the page makes is a link. */
 export const ComposeDesk = ({ modules, titles, unsafe }: DeskProps) => {
   const course = useMemo(() => ({ modules, unsafe: new Set(unsafe) }), [modules, unsafe]);
   const [draft, setDraft] = useState<Draft>(() => emptyDraft(0));
   const [made, setMade] = useState<MadeList | null>(null);
   const [said, setSaid] = useState("");
   // The page was built on another day; the days count from the one on which it is opened.
-  useEffect(() => setDraft(emptyDraft(today())), []);
+  useEffect(() => setDraft(keptDraft() ?? emptyDraft(today())), []);
   const take = (next: Draft): void => {
     setDraft(next);
+    keepDraft(next);
     setMade(null);
     setSaid("");
   };

@@ -1,6 +1,6 @@
 import type { Response } from "../../engine/question/response.ts";
 import { SITE } from "../../facts/site.ts";
-import { forget, forgetAll, recall, type Remembered, remember } from "./place.ts";
+import { forget, forgetAll, recall, recallText, type Remembered, remember, rememberText } from "./place.ts";
 
 /**
  * What is typed and not yet checked, kept in the tab until it is checked, so that a reload loses nothing. On a computer
@@ -18,6 +18,13 @@ export const recallDraft = (place: string): Remembered | null => (SITE.isShared 
 /** Keeps what is typed for this visit. */
 export const rememberDraft = (place: string, item: Omit<Remembered, "response">, response: Response): void => {
   if (!SITE.isShared) remember(PREFIX + place, item, response);
+};
+
+/** The same for what is not an answer, such as a list that is being put together; empty where nothing was kept. */
+export const recallDraftText = (place: string): string => (SITE.isShared ? "" : recallText(PREFIX + place));
+
+export const rememberDraftText = (place: string, text: string): void => {
+  if (!SITE.isShared) rememberText(PREFIX + place, text);
 };
 
 /** Forgets what was typed at a place, once it was checked. */

@@ -10,7 +10,8 @@ export interface Remembered {
 }
 
 const PREFIX = "small-knee-workbook:";
-const MOST_TEXT = 4000;
+/** More than any answer or list takes. */
+const MOST_TEXT = 16_000;
 
 const isRemembered = (value: unknown): value is Remembered => {
   if (typeof value !== "object" || value === null) return false;
