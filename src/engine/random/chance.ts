@@ -31,7 +31,8 @@ export const gridSize = ({ least, greatest, step }: Grid): number => Math.round(
 /** Value number `index` of a grid, free of the noise that repeated addition leaves. */
 export const gridValue = (grid: Grid, index: number): number => {
   const places = Math.max(placesOf(grid.step), placesOf(grid.least));
-  return Number((grid.least + index * grid.step).toFixed(places));
+  const scale = 10 ** places;
+  return (Math.round(grid.least * scale) + index * Math.round(grid.step * scale)) / scale;
 };
 
 const unbiased = (next: NextUint32, count: number): number => {
