@@ -126,14 +126,14 @@ describe("rounding at the halves", () => {
     expect([rounded("1234.5", "10", "nearest"), rounded("1235", "10", "nearest"), rounded("0.04", "0.1", "up")]).toEqual(["1230", "1240", "0.1"]);
   });
   it("types an answer with the places of its step", () => {
-    expect([asAsked(0.05, "0.1", "nearest"), asAsked(-0.05, "0.1", "nearest"), asAsked(0.0499, "0.1", "nearest"), asAsked(-7.2, "0.5", "down"), asAsked(-7.2, "0.5", "up")]).toEqual(["0.1", "0.0", "0.0", "-7.5", "-7.0"]);
-    expect([asAsked(1_234_567.25, "1", "down"), asAsked(7, "0.25", "up"), asAsked(7.5, "0.5", "up"), asAsked(0, "0.1", "down"), asAsked(7.3, "2", "nearest")]).toEqual(["1234567", "7.00", "7.5", "0.0", "8"]);
-    expect([asAsked(1_000_000_000, "1", "down"), asAsked(-1_000_000_000, "1", "down")]).toEqual(["1000000000", "-1000000000"]);
-    for (const value of [1_000_000_001, -1_000_000_001, Number.NaN]) expect(() => asAsked(value, "1", "down")).toThrow(new RangeError(`value must be at most 1000000000, got ${value}`));
+    expect([asAsked(0.05, 0.1, "nearest"), asAsked(-0.05, 0.1, "nearest"), asAsked(0.0499, 0.1, "nearest"), asAsked(-7.2, 0.5, "down"), asAsked(-7.2, 0.5, "up")]).toEqual(["0.1", "0.0", "0.0", "-7.5", "-7.0"]);
+    expect([asAsked(1_234_567.25, 1, "down"), asAsked(7, 0.25, "up"), asAsked(7.5, 0.5, "up"), asAsked(0, 0.1, "down"), asAsked(7.3, 2, "nearest")]).toEqual(["1234567", "7.00", "7.5", "0.0", "8"]);
+    expect([asAsked(1_000_000_000, 1, "down"), asAsked(-1_000_000_000, 1, "down")]).toEqual(["1000000000", "-1000000000"]);
+    for (const value of [1_000_000_001, -1_000_000_001, Number.NaN]) expect(() => asAsked(value, 1, "down")).toThrow(new RangeError(`value must be at most 1000000000, got ${value}`));
   });
   it("accepts half a step to both sides, or from the exact value to the rounded one", () => {
-    expect([acceptedSpan(7.24, "0.1", "nearest"), acceptedSpan(7.3, "1", "nearest"), acceptedSpan(7.3, "0.5", "nearest"), acceptedSpan(0.02, "0.1", "nearest")]).toEqual([{ from: "7.15", to: "7.25" }, { from: "6.5", to: "7.5" }, { from: "7.25", to: "7.75" }, { from: "-0.05", to: "0.05" }]);
-    expect([acceptedSpan(7.234567, "0.1", "down"), acceptedSpan(7.234567, "0.1", "up"), acceptedSpan(7.2, "0.1", "down"), acceptedSpan(-7.25, "0.1", "up"), acceptedSpan(10, "1", "up")]).toEqual([{ from: "7.2", to: "7.234567" }, { from: "7.234567", to: "7.3" }, { from: "7.2", to: "7.2" }, { from: "-7.25", to: "-7.2" }, { from: "10", to: "10" }]);
+    expect([acceptedSpan(7.24, 0.1, "nearest"), acceptedSpan(7.3, 1, "nearest"), acceptedSpan(7.3, 0.5, "nearest"), acceptedSpan(0.02, 0.1, "nearest")]).toEqual([{ from: "7.15", to: "7.25" }, { from: "6.5", to: "7.5" }, { from: "7.25", to: "7.75" }, { from: "-0.05", to: "0.05" }]);
+    expect([acceptedSpan(7.234567, 0.1, "down"), acceptedSpan(7.234567, 0.1, "up"), acceptedSpan(7.2, 0.1, "down"), acceptedSpan(-7.25, 0.1, "up"), acceptedSpan(10, 1, "up")]).toEqual([{ from: "7.2", to: "7.234567" }, { from: "7.234567", to: "7.3" }, { from: "7.2", to: "7.2" }, { from: "-7.25", to: "-7.2" }, { from: "10", to: "10" }]);
     expect(["7.14", "7.15", "7.2", "7.25", "7.26"].map((text) => isInSpan(decimal(text), { from: "7.15", to: "7.25" }))).toEqual([false, true, true, true, false]);
     expect(exactOf(3.2000000000000002)).toEqual(of(3_200_000n, 6));
   });

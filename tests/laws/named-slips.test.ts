@@ -19,7 +19,7 @@ const EXACT_PLACES = 6;
 
 type Typed = (value: number, ask: AskSpec) => string;
 
-const asked: Typed = (value, { roundTo, rounding }) => asAsked(value, String(roundTo), rounding);
+const asked: Typed = (value, { roundTo, rounding }) => asAsked(value, roundTo, rounding);
 const withComma: Typed = (value, ask) => {
   const text = asked(value, ask);
   // Three digits behind a comma could be thousands; whoever types so is asked again.

@@ -26,7 +26,7 @@ export const withPlaces = (value: number, places: number, unit: UnitId): string 
 
 /** The right value of one ask with its unit; halves go up, as they do in grading. */
 export const answerText = (say: Say, id: string, { places, unit }: { readonly places: number; readonly unit: UnitId }): string =>
-  withPlaces(Number(asAsked(answerValue(say, id), (1 / 10 ** places).toFixed(places), "nearest")), places, unit);
+  withPlaces(Number(asAsked(answerValue(say, id), 1 / 10 ** places, "nearest")), places, unit);
 
 /** True where the right answer is not a number. */
 export const isSaid = (say: Say): boolean => isSays(say.answer);

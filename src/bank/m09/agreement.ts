@@ -25,7 +25,7 @@ const solved = (givens: Givens): Solution => {
 };
 const withKappa = (givens: Givens, kappa: number): Solution => ({ agreedPercent: PERCENT * shares(givens).observed, kappa });
 
-const kappaText = (say: Say): string => printed(asAsked(answerValue(say, "kappa"), "0.01", "nearest"));
+const kappaText = (say: Say): string => printed(asAsked(answerValue(say, "kappa"), 0.01, "nearest"));
 
 /** 09h: how well two readers agree, beyond chance. */
 export const agreement: SumFamily = {

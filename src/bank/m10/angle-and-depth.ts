@@ -45,8 +45,8 @@ const fine = (value: number): string => withUnit(value.toFixed(2), "mm");
 const exactLeast = (say: Say): string => fine(leastOf(givensOf(say)));
 const exactGreatest = (say: Say): string => fine(greatestOf(givensOf(say)));
 const square = (say: Say): string => fine(squareMm(givensOf(say)));
-const least = (say: Say): string => withUnit(asAsked(leastOf(givensOf(say)), "0.1", "up"), "mm");
-const greatest = (say: Say): string => withUnit(asAsked(greatestOf(givensOf(say)), "0.1", "down"), "mm");
+const least = (say: Say): string => withUnit(asAsked(leastOf(givensOf(say)), 0.1, "up"), "mm");
+const greatest = (say: Say): string => withUnit(asAsked(greatestOf(givensOf(say)), 0.1, "down"), "mm");
 const isNone = (say: Say): boolean => typeof say.answer["says"] === "string";
 
 /** 10l: what a tilt does to the need and to the limit. */

@@ -35,7 +35,7 @@ const ROOM_MM = 0.5;
 const isBeyond = (say: Say): boolean => say.value("forwardMm") > say.value("depthMm");
 const centre = (say: Say): number => (isBeyond(say) ? Math.hypot(say.value("forwardMm") - say.value("depthMm"), say.value("asideMm")) : say.value("asideMm"));
 const exact = (say: Say): number => (say.answer as Record<string, number>)["clearMm"] ?? 0;
-const answer = (say: Say): string => withUnit(asAsked(exact(say), "0.1", "down"), "mm");
+const answer = (say: Say): string => withUnit(asAsked(exact(say), 0.1, "down"), "mm");
 /** With the digits that show why it is rounded. */
 const fine = (value: number): string => withUnit(value.toFixed(2).replace(/0$/, ""), "mm");
 

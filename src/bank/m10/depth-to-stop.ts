@@ -35,7 +35,7 @@ const stop = (givens: Givens, about: Readonly<Record<string, string>>): Solution
 };
 
 const caseOf = (say: Say): Givens => Object.fromEntries(["entryToJunctionMm", "junctionToBundleMm", "marginMm", "throughCapsuleMm"].map((key) => [key, say.value(key)]));
-const limitOf = (say: Say): number => Number(asAsked(greatestOf(caseOf(say), "junctionToBundleMm"), "0.5", "down"));
+const limitOf = (say: Say): number => Number(asAsked(greatestOf(caseOf(say), "junctionToBundleMm"), 0.5, "down"));
 const limitText = (say: Say): string => {
   const exact = `${say.number(greatestOf(caseOf(say), "junctionToBundleMm"))} mm`;
   const setting = `${say.number(limitOf(say))} mm`;

@@ -7,7 +7,7 @@ import { isSameNumber } from "../m01/common.ts";
 import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, greatestOf, JUNCTION, LINE_GIVENS, LINE_SAYS, LINE_SOURCES, lineOf, MARGIN, meanForLow, whoseLimit } from "./aimed-line.ts";
 
 const deepest = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("junctionToBundleMm"), -say.value("marginMm")));
-const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["greatestMm"] ?? 0, "0.5", "down"), "mm");
+const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["greatestMm"] ?? 0, 0.5, "down"), "mm");
 const rounded = (say: Say): string => (isSameNumber(deepest(say), setting(say)) ? setting(say) : `${deepest(say)} mm, rounded down to ${setting(say)}`);
 const sumText = (say: Say, key: string): string => `${say.bare("entryToJunctionMm")} + ${say.bare(key)} − ${say.bare("marginMm")}`;
 const doubled = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("freeEdgeToBundleMm"), -say.value("marginMm")));

@@ -8,7 +8,7 @@ import { AIMED_LINE_READS, drawAimedLine, drawEntry, ENTRY, FREE_EDGE, given, JU
 
 const shown = (say: Say): string => say.number(sumOnGrid(say.value("entryToJunctionMm"), say.value("throughCapsuleMm")));
 
-const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["leastMm"] ?? 0, "0.5", "up"), "mm");
+const setting = (say: Say): string => withUnit(asAsked((say.answer as Readonly<Record<string, number>>)["leastMm"] ?? 0, 0.5, "up"), "mm");
 const rounded = (say: Say): string => (isSameNumber(shown(say), setting(say)) ? setting(say) : `${shown(say)} mm, rounded up to ${setting(say)}`);
 
 /** 10b: the least setting that carries the anchor through the capsule, rounded up. */

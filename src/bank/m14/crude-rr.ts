@@ -51,8 +51,8 @@ const relative = (givens: Givens): Solution => {
 };
 
 const share = (say: Say, events: string, total: string): string => say.number((PER_CENT * say.value(events)) / say.value(total), 2);
-const ratio = (say: Say): string => asAsked(answerOf(say, "ratioTimes"), "0.01", "nearest");
-const difference = (say: Say): string => asAsked(answerOf(say, "differencePoints"), "0.1", "nearest");
+const ratio = (say: Say): string => asAsked(answerOf(say, "ratioTimes"), 0.01, "nearest");
+const difference = (say: Say): string => asAsked(answerOf(say, "differencePoints"), 0.1, "nearest");
 /** Two decimals, or four where two of them would hide why it is rounded up. */
 const oneInExact = (say: Say): string => { const exact = answerOf(say, "oneInPieces"); return say.number(exact, Math.ceil(Number(exact.toFixed(2))) === Math.ceil(exact) ? 2 : 4); };
 const exactDifference = (say: Say): string => say.number(answerOf(say, "differencePoints"), 4);

@@ -51,7 +51,7 @@ export const oddsToRisk: SumFamily = {
       asks: { riskPercent: "Risk with it" },
       says: SUM_SAYS,
       slips: {
-        "ratio-times-risk": { name: "odds ratio times risk", because: (say) => [`An odds ratio multiplies odds. Multiplied by a risk it says too much, ${asAsked(say.value("oddsRatioTimes") * say.value("baseRiskPercent"), "0.1", "nearest")} for ${answer(say)} per cent, and the more so the larger the risk.`] },
+        "ratio-times-risk": { name: "odds ratio times risk", because: (say) => [`An odds ratio multiplies odds. Multiplied by a risk it says too much, ${asAsked(say.value("oddsRatioTimes") * say.value("baseRiskPercent"), 0.1, "nearest")} for ${answer(say)} per cent, and the more so the larger the risk.`] },
         "odds-as-risk": { name: "odds read as a risk", because: () => ["You stopped at the odds. A risk is odds over one plus odds, and always smaller."] },
         "ratio-turned": { name: "ratio turned over", because: (say) => [`A ratio of ${say.bare("oddsRatioTimes")} makes it more frequent with than without. You went the other way.`] },
       },

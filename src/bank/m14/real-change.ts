@@ -40,10 +40,10 @@ const onlyImportant = ({ givens }: Draw): Solution | null =>
 const KEYS = ["semPoints", "patientsPieces", "beforePoints", "importantPoints", "acceptablePoints"];
 const of = (say: Say): Givens => Object.fromEntries(KEYS.map((key) => [key, say.value(key)]));
 const detectable = (say: Say): string => say.number(sdc(of(say)));
-const after = (say: Say): string => asAsked(answerOf(say, "leastAfterPoints"), "0.1", "up");
+const after = (say: Say): string => asAsked(answerOf(say, "leastAfterPoints"), 0.1, "up");
 const isEmpty = (say: Say): boolean => "says" in say.answer;
 const whose = (say: Say): string => (isGroup(of(say)) ? `the mean of ${say.bare("patientsPieces")} children` : "one child");
-const reached = (say: Say): string => asAsked(leastAfter(of(say), sdc(of(say))), "0.1", "up");
+const reached = (say: Say): string => asAsked(leastAfter(of(say), sdc(of(say))), 0.1, "up");
 
 /** 14g: which score afterwards would be more than error, and enough. */
 export const realChange: SumFamily = {

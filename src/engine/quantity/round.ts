@@ -1,5 +1,6 @@
 import { add, compare, type Decimal, decimal, decimalOf, multiply, subtract } from "./decimal.ts";
 import { toGrid } from "./grid.ts";
+import { placesOf } from "./places.ts";
 import { GRID_PER_UNIT, RECORD_PLACES } from "./tolerance.ts";
 
 export type Rounding = "nearest" | "down" | "up";
@@ -44,30 +45,34 @@ const gridOf = (value: number): number => {
 
 /** Millionths as plain decimal text with at least the places asked for. */
 const gridText = (units: number, places: number): string => {
-  const digits = String(Math.abs(units)).padStart(PLACES + 1, "0");
+  const size = Math.abs(units);
+  let fraction = size % GRID_PER_UNIT;
+  const whole = (size - fraction) / GRID_PER_UNIT;
   let kept = PLACES;
-  while (kept > places && digits[digits.length - PLACES + kept - 1] === "0") kept -= 1;
-  const whole = digits.slice(0, -PLACES);
-  const fraction = digits.slice(-PLACES, digits.length - PLACES + kept);
-  return `${units < 0 ? "-" : ""}${whole}${fraction === "" ? "" : `.${fraction}`}`;
+  while (kept > places && fraction % 10 === 0) {
+    fraction /= 10;
+    kept -= 1;
+  }
+  const text = kept === 0 ? String(whole) : `${whole}.${String(fraction).padStart(kept, "0")}`;
+  return units < 0 ? `-${text}` : text;
 };
 
-/** A step as whole millionths, and the decimals that it shows: "0.5" has one, "0.50" two. */
+/** A step as whole millionths, and the decimals that it shows: 0.5 has one. */
 interface Step {
   readonly unit: number;
   readonly places: number;
 }
 
 /** Steps read lately: there are a handful, and every answer asks for one again. */
-const STEPS = new Map<string, Step>();
+const STEPS = new Map<number, Step>();
 const MOST_STEPS = 256;
 
-const stepOf = (text: string): Step => {
-  const before = STEPS.get(text);
+const stepOf = (size: number): Step => {
+  const before = STEPS.get(size);
   if (before) return before;
   if (STEPS.size >= MOST_STEPS) STEPS.clear();
-  const step = { unit: gridOf(Number(text)), places: text.includes(".") ? text.length - text.indexOf(".") - 1 : 0 };
-  STEPS.set(text, step);
+  const step = { unit: gridOf(size), places: placesOf(size) };
+  STEPS.set(size, step);
   return step;
 };
 
@@ -78,8 +83,11 @@ const roundGrid = (units: number, step: number, rounding: Rounding): number => {
   return 2 * (units - low) < step ? low : low + step;
 };
 
+/** A value rounded as an ask wants it, in whole millionths: two values are typed alike where these are equal. */
+export const askedGrid = (value: number, step: number, rounding: Rounding): number => roundGrid(gridOf(value), stepOf(step).unit, rounding);
+
 /** Text of a value as an ask wants it typed. */
-export const asAsked = (value: number, step: string, rounding: Rounding): string => {
+export const asAsked = (value: number, step: number, rounding: Rounding): string => {
   const { unit, places } = stepOf(step);
   return gridText(roundGrid(gridOf(value), unit, rounding), places);
 };
@@ -88,7 +96,7 @@ export const asAsked = (value: number, step: string, rounding: Rounding): string
  * The accepted span of an ask: to the nearest, half a step on both sides of the rounded answer;
  * down or up, everything between the exact answer and its rounded value and nothing beyond it.
  */
-export const acceptedSpan = (value: number, step: string, rounding: Rounding): Span => {
+export const acceptedSpan = (value: number, step: number, rounding: Rounding): Span => {
   const { unit, places } = stepOf(step);
   const exact = gridOf(value);
   const rounded = roundGrid(exact, unit, rounding);

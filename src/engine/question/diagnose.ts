@@ -17,10 +17,9 @@ type Closeness = "typed" | "within" | null;
 /** How near a typed value is to what a slip gives: the very digits asked for, or between exact and rounded. */
 const closeness = (value: Decimal | undefined, ask: AskSpec, gives: number): Closeness => {
   if (value === undefined) return null;
-  const step = String(ask.roundTo);
-  const typed = decimal(asAsked(gives, step, ask.rounding));
+  const typed = decimal(asAsked(gives, ask.roundTo, ask.rounding));
   if (compare(value, typed) === 0) return "typed";
-  return isInSpan(value, acceptedSpan(gives, step, ask.rounding)) ? "within" : null;
+  return isInSpan(value, acceptedSpan(gives, ask.roundTo, ask.rounding)) ? "within" : null;
 };
 
 const matches = (gives: Solution, { family, response, values }: Diagnosis, wanted: "typed" | "within"): boolean => {

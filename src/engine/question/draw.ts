@@ -3,9 +3,10 @@ import { placesOf } from "../quantity/places.ts";
 import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import type { Family } from "./family.ts";
-import { type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-head.ts";
+import { type CommonWords, type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-head.ts";
 import { signature } from "./behind.ts";
 import type { Item, ShownGiven } from "./item.ts";
+import type { KindRules } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
 import { type Say, sayOf } from "./say.ts";
 
@@ -13,10 +14,8 @@ import { type Say, sayOf } from "./say.ts";
 const MOST_REDRAWS = 64;
 const LEAST_SLIPS = 2;
 
-/** True where the answer and all slips that apply would be typed differently, at least two slips apply, and nothing is given away. */
-const isTellingApart = (family: Family, draw: Draw): boolean => {
-  const rules = rulesOf(family);
-  if (rules.isGivenAway?.(family, draw)) return false;
+/** True where no two of the answer and the slips have the same text. */
+const areToldApart = (rules: KindRules<Family, Item>, family: Family, draw: Draw): boolean => {
   const slips = rules.slips(family, draw);
   if (slips.length < LEAST_SLIPS) return false;
   const met = new Set([signature(rules.answer(family, draw))]);
@@ -24,18 +23,29 @@ const isTellingApart = (family: Family, draw: Draw): boolean => {
   return met.size === slips.length + 1;
 };
 
+/** True where the answer and all slips that apply would be typed differently, at least two slips apply, and nothing is given away. */
+const isTellingApart = (family: Family, draw: Draw): boolean => {
+  const rules = rulesOf(family);
+  if (rules.isGivenAway?.(family, draw)) return false;
+  return rules.isTellingApart?.(family, draw, LEAST_SLIPS) ?? areToldApart(rules, family, draw);
+};
+
 const labelOf = (label: string | ((say: Say) => string), say: Say): string => (typeof label === "string" ? label : label(say));
 
 const shownGiven = (spec: GivenSpec, draw: Draw, label: string): ShownGiven => {
-  const origin = draw.origins?.[spec.key];
-  return {
-    key: spec.key,
-    label,
-    unit: spec.unit,
-    text: (draw.givens[spec.key] as number).toFixed(placesOf(spec.step)),
-    from: origin?.from ?? "case",
-    ...(origin?.entry === undefined ? {} : { entry: origin.entry }),
-  };
+  const { key, unit, step } = spec;
+  const origin = draw.origins?.[key];
+  const text = (draw.givens[key] as number).toFixed(placesOf(step));
+  const shown: ShownGiven = { key, label, unit, text, from: origin?.from ?? "case" };
+  return origin?.entry === undefined ? shown : { ...shown, entry: origin.entry };
+};
+
+const shownGivens = (family: Family, draw: Draw, say: Say, labels: CommonWords["givens"]): readonly ShownGiven[] => {
+  const shown: ShownGiven[] = [];
+  for (const spec of family.givens) {
+    if (spec.key in draw.givens) shown.push(shownGiven(spec, draw, labelOf(labels[spec.key] ?? spec.key, say)));
+  }
+  return shown;
 };
 
 const languageOf = (language: string): Language => {
@@ -48,7 +58,7 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
   const words = family.words[language];
   const say = sayOf(family, draw);
   const stem = words.stems[wording % words.stems.length];
-  const { kind, id, code, module, version, unsafe, objectives, givens } = family;
+  const { kind, id, code, module, version, unsafe, objectives } = family;
   const head = {
     kind,
     family: id,
@@ -66,9 +76,9 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
     sources: draw.sources ?? family.sources,
     about: draw.about,
     ...(draw.local === undefined ? {} : { local: draw.local }),
-    givens: givens.filter(({ key }) => key in draw.givens).map((spec) => shownGiven(spec, draw, labelOf(words.givens[spec.key] ?? spec.key, say))),
+    givens: shownGivens(family, draw, say, words.givens),
   };
-  return { ...head, ...rulesOf(family).shown(family, draw, say) } as unknown as Item;
+  return Object.assign(head, rulesOf(family).shown(family, draw, say)) as unknown as Item;
 };
 
 interface Asked {

@@ -53,6 +53,8 @@ export interface KindRules<F extends Family, I extends Item> {
   readonly drawOf: (item: I) => Draw;
   readonly answer: (family: F, draw: Draw) => Response;
   readonly slips: (family: F, draw: Draw) => readonly SlipResponse[];
+  /** True where the answer and at least `leastSlips` slips apply and would all look different; told from the responses where a kind has no cheaper way. */
+  readonly isTellingApart?: (family: F, draw: Draw, leastSlips: number) => boolean;
   readonly mark: (family: F, draw: Draw, response: Response) => Marked;
   readonly shown: (family: F, draw: Draw, say: Say) => OwnPart<I>;
   readonly compare: (family: F, item: I, asked: { readonly response: Response; readonly verdict: Verdict }) => readonly Compared[];

@@ -8,7 +8,7 @@ import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import { type Marked, OTHER_KIND } from "./kind-rules.ts";
 import type { Response, SumResponse } from "./response.ts";
-import { spansOf } from "./solve.ts";
+import { solutionOf, spansOf } from "./solve.ts";
 import { type AskVerdict, firstOf, type VerdictCode } from "./verdict.ts";
 
 const ROUNDINGS: readonly Rounding[] = ["nearest", "down", "up"];
@@ -116,7 +116,7 @@ const without = (reason: Marked["reason"]): Pick<Marked, "reason"> | object => (
 /** Marks one response to a sum: every ask by itself, the whole by the first verdict in the stated order. */
 export const markSum = (family: SumRules, draw: Draw, response: Response): Marked => {
   if (response.kind !== "sum") return OTHER_KIND;
-  const solution = family.solve(draw.givens, draw.about);
+  const solution = solutionOf(family, draw);
   const base = { accepted: spansOf(family, solution), ...(isSays(solution) ? { acceptedSays: solution.says } : {}) };
   const { parts, values } = "says" in response ? { parts: [], values: {} } : markParts(family, response, solution);
   const typed = "says" in response ? saysVerdict(response, solution) : overall(parts);

@@ -3,6 +3,7 @@ import { placesOf } from "../quantity/places.ts";
 import type { UnitId } from "../quantity/units.ts";
 import type { Family } from "./family.ts";
 import type { Draw, GivenSpec, Solution } from "./family-head.ts";
+import { solutionOf } from "./solve.ts";
 
 /** Prints the values of one draw inside sentences. */
 export interface Say {
@@ -49,4 +50,4 @@ export const sayFor = (specs: readonly GivenSpec[], draw: Draw, answer: Solution
 
 /** A printer for one draw of a family. */
 export const sayOf = (family: Family, draw: Draw): Say =>
-  sayFor(family.givens, draw, family.kind === "sum" ? family.solve(draw.givens, draw.about) : {});
+  sayFor(family.givens, draw, family.kind === "sum" ? solutionOf(family, draw) : {});

@@ -1,23 +1,43 @@
-import { acceptedSpan, asAsked, MOST_VALUE, type Span } from "../quantity/round.ts";
+import { acceptedSpan, askedGrid, asAsked, MOST_VALUE, type Span } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, type Givens, isSays, type SlipSpec, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
 
 /** Accepted span of every ask; empty where the answer is not a number. */
 export const spansOf = (family: Pick<SumRules, "asks">, solution: Solution): Readonly<Record<string, Span>> => {
-  if (isSays(solution)) return {};
-  return Object.fromEntries(
-    family.asks.map((ask) => [ask.id, acceptedSpan(solution[ask.id] as number, String(ask.roundTo), ask.rounding)]),
-  );
+  const spans: Record<string, Span> = {};
+  if (isSays(solution)) return spans;
+  for (const { id, roundTo, rounding } of family.asks) spans[id] = acceptedSpan(solution[id] as number, roundTo, rounding);
+  return spans;
 };
+
+const typed = ({ id, roundTo, rounding }: AskSpec, solution: Readonly<Record<string, number>>): string => asAsked(solution[id] as number, roundTo, rounding);
 
 /** A solution typed as the question asks. */
 export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): SumResponse => {
   if (isSays(solution)) return { kind: "sum", says: solution.says };
-  const typed = ({ id, roundTo, rounding }: AskSpec): string => asAsked(solution[id] as number, String(roundTo), rounding);
   const [first] = family.asks;
-  if (family.asks.length === 1 && first) return { kind: "sum", text: typed(first) };
-  return { kind: "sum", texts: Object.fromEntries(family.asks.map((ask) => [ask.id, typed(ask)])) };
+  if (family.asks.length === 1 && first) return { kind: "sum", text: typed(first, solution) };
+  return { kind: "sum", texts: Object.fromEntries(family.asks.map((ask) => [ask.id, typed(ask, solution)])) };
+};
+
+/** A solution as it would be typed, in whole millionths: cheaper to tell apart than texts are. */
+type Grids = readonly (number | string)[];
+
+const gridsOf = (asks: readonly AskSpec[], solution: Solution): Grids =>
+  isSays(solution) ? [solution.says] : asks.map(({ id, roundTo, rounding }) => askedGrid(solution[id] as number, roundTo, rounding));
+
+const areAlike = (first: Grids, second: Grids): boolean => first.length === second.length && first.every((grid, place) => grid === second[place]);
+
+/** True where every solution would be typed differently. */
+export const areTypedApart = (asks: readonly AskSpec[], solutions: readonly Solution[]): boolean => {
+  const met: Grids[] = [];
+  for (const solution of solutions) {
+    const grids = gridsOf(asks, solution);
+    for (const other of met) if (areAlike(other, grids)) return false;
+    met.push(grids);
+  }
+  return true;
 };
 
 /** What a formula gives; `null` where it refuses its values. */
@@ -42,4 +62,14 @@ export const isTypable = (family: Pick<SumRules, "asks">, solution: Solution): b
 export const slipAt = (family: Pick<SumRules, "asks">, slip: SlipSpec, draw: Draw): Solution | null => {
   const gives = unlessRefused(() => slip.gives(draw));
   return gives !== null && isTypable(family, gives) ? gives : null;
+};
+
+/** The answer of last time: a draw is told apart, printed, marked and worked before the next one comes. */
+let last: { readonly draw: Draw; readonly solve: SumRules["solve"]; readonly solution: Solution } | null = null;
+
+/** The answer of a draw, worked out once. */
+export const solutionOf = ({ solve }: Pick<SumRules, "solve">, draw: Draw): Solution => {
+  if (last?.draw === draw && last.solve === solve) return last.solution;
+  last = { draw, solve, solution: solve(draw.givens, draw.about) };
+  return last.solution;
 };

@@ -96,7 +96,7 @@ const compareStep = (family: ChainFamily, { step, draw, marked, response }: Walk
     const value = marked.parts.find((part) => part.ask === ask.id)?.value;
     const said = response.kind === "sum" && "says" in response ? says[response.says] : undefined;
     const yours = value === undefined ? said : withUnit(value, ask.unit);
-    const right = isSays(solution) ? says[solution.says] : withUnit(asAsked(solution[ask.id] as number, String(ask.roundTo), ask.rounding), ask.unit);
+    const right = isSays(solution) ? says[solution.says] : withUnit(asAsked(solution[ask.id] as number, ask.roundTo, ask.rounding), ask.unit);
     return { ask: ask.id, label: asks[ask.id] ?? ask.id, ...(yours === undefined ? {} : { yours }), answer: right, accepted: right };
   });
 };

@@ -8,10 +8,8 @@ import type { RangeItem } from "../item.ts";
 import { type KindRules, type Marked, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { RangeResponse } from "../response.ts";
 
-const asResponse = (family: RangeFamily, { from, to }: Ends): RangeResponse => {
-  const step = String(family.roundTo);
-  return { kind: "range", from: asAsked(from, step, "nearest"), to: asAsked(to, step, "nearest") };
-};
+const asResponse = ({ roundTo }: RangeFamily, { from, to }: Ends): RangeResponse =>
+  ({ kind: "range", from: asAsked(from, roundTo, "nearest"), to: asAsked(to, roundTo, "nearest") });
 
 const applying = (family: RangeFamily, draw: Draw) =>
   family.slips.flatMap(({ id, gives }) => {

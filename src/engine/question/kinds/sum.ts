@@ -1,11 +1,11 @@
 import { asWritten, numberText, printed, withUnit } from "../../quantity/format.ts";
 import { placesOf } from "../../quantity/places.ts";
 import type { SumFamily } from "../family.ts";
-import { isSays, type Solution } from "../family-head.ts";
+import { type Draw, isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
 import { type Compared, type KindRules, plainDraw } from "../kind-rules.ts";
 import { markSum } from "../mark-sum.ts";
-import { typedAs } from "../solve.ts";
+import { areTypedApart, solutionOf, typedAs } from "../solve.ts";
 import type { Verdict } from "../verdict.ts";
 
 const MOST_END_DIGITS = 6;
@@ -37,7 +37,7 @@ const endText = (text: string, { roundTo, unit }: ShownAsk, inwards: (value: num
 
 const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: ShownAsk; verdict: Verdict }): Compared => {
   const draw = plainDraw(item);
-  const solution = family.solve(draw.givens, draw.about);
+  const solution = solutionOf(family, draw);
   const span = verdict.accepted[ask.id];
   const yours = verdict.parts.find((part) => part.ask === ask.id)?.value;
   const said = isSays(solution) ? item.says[solution.says] : withUnit(shownAnswer(family, solution, ask.id), ask.unit);
@@ -47,18 +47,40 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
 
+/** What every slip that applies gives on a draw, unrounded. */
+const applying = (family: SumFamily, draw: Draw): { readonly id: string; readonly gives: Solution }[] => {
+  const found: { readonly id: string; readonly gives: Solution }[] = [];
+  for (const slip of family.slips) {
+    const gives = slip.gives(draw);
+    if (gives !== null) found.push({ id: slip.id, gives });
+  }
+  return found;
+};
+
+type Own = Pick<SumItem, "asks" | "says">;
+
+/** What every item of a family shows alike, made once for each family. */
+const OWN = new WeakMap<SumFamily, Own>();
+
+const ownOf = (family: SumFamily): Own => {
+  const before = OWN.get(family);
+  if (before) return before;
+  const { asks, says } = family.words.en;
+  const own = { asks: family.asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: asks[ask.id] ?? ask.id })), says };
+  OWN.set(family, own);
+  return own;
+};
+
 /** Sums: one number or several, or one of the three answers that are not a number. */
 export const sumRules: KindRules<SumFamily, SumItem> = {
   drawOf: plainDraw,
-  answer: (family, draw) => typedAs(family, family.solve(draw.givens, draw.about)),
-  slips: (family, draw) => family.slips.flatMap((slip) => {
-    const gives = slip.gives(draw);
-    return gives === null ? [] : [{ id: slip.id, response: typedAs(family, gives) }];
-  }),
+  answer: (family, draw) => typedAs(family, solutionOf(family, draw)),
+  slips: (family, draw) => applying(family, draw).map(({ id, gives }) => ({ id, response: typedAs(family, gives) })),
+  isTellingApart: (family, draw, leastSlips) => {
+    const slips = applying(family, draw);
+    return slips.length >= leastSlips && areTypedApart(family.asks, [solutionOf(family, draw), ...slips.map(({ gives }) => gives)]);
+  },
   mark: markSum,
-  shown: (family) => ({
-    asks: family.asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: family.words.en.asks[ask.id] ?? ask.id })),
-    says: family.words.en.says,
-  }),
+  shown: ownOf,
   compare: (family, item, { verdict }) => item.asks.map((ask) => compareAsk(family, item, { ask, verdict })),
 };
