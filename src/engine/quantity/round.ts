@@ -38,13 +38,13 @@ export const MOST_VALUE = 1_000_000_000;
 const PLACES: number = String(GRID_PER_UNIT).length - 1;
 
 /** Whole millionths of a value: within a thousand million of anything they are exact in a double, and much faster than big integers. */
-const gridOf = (value: number): number => {
+export const gridOf = (value: number): number => {
   if (!(Math.abs(value) <= MOST_VALUE)) throw new RangeError(`value must be at most ${MOST_VALUE}, got ${value}`);
   return toGrid(value);
 };
 
 /** Millionths as plain decimal text with at least the places asked for. */
-const gridText = (units: number, places: number): string => {
+export const gridText = (units: number, places: number): string => {
   const size = Math.abs(units);
   let fraction = size % GRID_PER_UNIT;
   const whole = (size - fraction) / GRID_PER_UNIT;
@@ -76,7 +76,8 @@ const stepOf = (size: number): Step => {
   return step;
 };
 
-const roundGrid = (units: number, step: number, rounding: Rounding): number => {
+/** Whole millionths rounded to whole steps. Halves go up, away from the lower neighbour. */
+export const roundGrid = (units: number, step: number, rounding: Rounding): number => {
   const low = Math.floor(units / step) * step;
   if (low === units || rounding === "down") return low;
   if (rounding === "up") return low + step;
@@ -87,23 +88,34 @@ const roundGrid = (units: number, step: number, rounding: Rounding): number => {
 export const askedGrid = (value: number, step: number, rounding: Rounding): number => roundGrid(gridOf(value), stepOf(step).unit, rounding);
 
 /** Text of a value as an ask wants it typed. */
-export const asAsked = (value: number, step: number, rounding: Rounding): string => {
-  const { unit, places } = stepOf(step);
-  return gridText(roundGrid(gridOf(value), unit, rounding), places);
-};
+export const asAsked = (value: number, step: number, rounding: Rounding): string => gridText(askedGrid(value, step, rounding), stepOf(step).places);
+
+/** The ends of a span in whole millionths, both included. */
+export interface GridSpan {
+  readonly from: number;
+  readonly to: number;
+}
 
 /**
  * The accepted span of an ask: to the nearest, half a step on both sides of the rounded answer;
  * down or up, everything between the exact answer and its rounded value and nothing beyond it.
  */
-export const acceptedSpan = (value: number, step: number, rounding: Rounding): Span => {
-  const { unit, places } = stepOf(step);
+export const acceptedGrid = (value: number, step: number, rounding: Rounding): GridSpan => {
+  const { unit } = stepOf(step);
   const exact = gridOf(value);
   const rounded = roundGrid(exact, unit, rounding);
-  if (rounding === "nearest") return { from: gridText(rounded - unit / 2, places + 1), to: gridText(rounded + unit / 2, places + 1) };
-  const [from, to] = rounding === "down" ? [rounded, exact] : [exact, rounded];
+  if (rounding === "nearest") return { from: rounded - unit / 2, to: rounded + unit / 2 };
+  return rounding === "down" ? { from: rounded, to: exact } : { from: exact, to: rounded };
+};
+
+/** A span as decimal text, with the digits of the step; half a step needs one more. */
+export const spanText = ({ from, to }: GridSpan, step: number, rounding: Rounding): Span => {
+  const places = stepOf(step).places + (rounding === "nearest" ? 1 : 0);
   return { from: gridText(from, places), to: gridText(to, places) };
 };
+
+/** The accepted span of an ask as text. */
+export const acceptedSpan = (value: number, step: number, rounding: Rounding): Span => spanText(acceptedGrid(value, step, rounding), step, rounding);
 
 /** True where the value lies in the span, ends included. */
 export const isInSpan = (value: Decimal, { from, to }: Span): boolean =>

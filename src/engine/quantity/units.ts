@@ -111,6 +111,18 @@ export const convert = (value: Decimal, from: UnitId, to: UnitId): Decimal => {
   return from === to ? value : divide(product, decimal(facts(to).size), Math.max(CONVERSION_PLACES, product.places));
 };
 
+const UNIT_IDS = Object.keys(UNITS) as UnitId[];
+
+const SIBLINGS: ReadonlyMap<UnitId, readonly UnitId[]> = new Map(
+  UNIT_IDS.map((unit) => [unit, UNIT_IDS.filter((id) => id !== unit && sameDimension(id, unit))]),
+);
+
 /** Every other unit of the same dimension, for naming a unit mix-up. */
-export const siblings = (unit: UnitId): readonly UnitId[] =>
-  (Object.keys(UNITS) as UnitId[]).filter((id) => id !== unit && sameDimension(id, unit));
+export const siblings = (unit: UnitId): readonly UnitId[] => SIBLINGS.get(unit) ?? [];
+
+const RATIOS = new Map<UnitId, ReadonlyMap<UnitId, number>>(
+  UNIT_IDS.map((unit) => [unit, new Map(siblings(unit).map((id) => [id, Number(facts(id).size) / Number(facts(unit).size)]))]),
+);
+
+/** How many of the second unit one of the first is, as a double: near enough to rule a mix-up out, never to prove one. */
+export const roughRatio = (from: UnitId, to: UnitId): number => RATIOS.get(to)?.get(from) ?? 1;

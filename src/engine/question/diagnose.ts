@@ -1,5 +1,5 @@
-import { compare, type Decimal, decimal } from "../quantity/decimal.ts";
-import { acceptedSpan, asAsked, isInSpan } from "../quantity/round.ts";
+import { acceptedGrid, askedGrid } from "../quantity/round.ts";
+import { compareTyped, isTypedIn, type Typed } from "../quantity/typed.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
@@ -9,17 +9,16 @@ interface Diagnosis {
   readonly family: SumRules;
   readonly draw: Draw;
   readonly response: SumResponse;
-  readonly values: Readonly<Record<string, Decimal>>;
+  readonly values: Readonly<Record<string, Typed>>;
 }
 
 type Closeness = "typed" | "within" | null;
 
 /** How near a typed value is to what a slip gives: the very digits asked for, or between exact and rounded. */
-const closeness = (value: Decimal | undefined, ask: AskSpec, gives: number): Closeness => {
+const closeness = (value: Typed | undefined, { roundTo, rounding }: AskSpec, gives: number): Closeness => {
   if (value === undefined) return null;
-  const typed = decimal(asAsked(gives, ask.roundTo, ask.rounding));
-  if (compare(value, typed) === 0) return "typed";
-  return isInSpan(value, acceptedSpan(gives, ask.roundTo, ask.rounding)) ? "within" : null;
+  if (compareTyped(value, askedGrid(gives, roundTo, rounding)) === 0) return "typed";
+  return isTypedIn(value, acceptedGrid(gives, roundTo, rounding)) ? "within" : null;
 };
 
 const matches = (gives: Solution, { family, response, values }: Diagnosis, wanted: "typed" | "within"): boolean => {

@@ -1,15 +1,7 @@
-import { acceptedSpan, askedGrid, asAsked, MOST_VALUE, type Span } from "../quantity/round.ts";
+import { askedGrid, asAsked, MOST_VALUE } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, type Givens, isSays, type SlipSpec, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
-
-/** Accepted span of every ask; empty where the answer is not a number. */
-export const spansOf = (family: Pick<SumRules, "asks">, solution: Solution): Readonly<Record<string, Span>> => {
-  const spans: Record<string, Span> = {};
-  if (isSays(solution)) return spans;
-  for (const { id, roundTo, rounding } of family.asks) spans[id] = acceptedSpan(solution[id] as number, roundTo, rounding);
-  return spans;
-};
 
 const typed = ({ id, roundTo, rounding }: AskSpec, solution: Readonly<Record<string, number>>): string => asAsked(solution[id] as number, roundTo, rounding);
 

@@ -1,0 +1,33 @@
+import { compare, type Decimal, decimal, toText, trimmed } from "./decimal.ts";
+import { type GridSpan, gridText } from "./round.ts";
+import { RECORD_PLACES } from "./tolerance.ts";
+
+/** A learner's value, ready to be compared: as typed, and in whole millionths where they hold it exactly. */
+export interface Typed {
+  readonly decimal: Decimal;
+  readonly grid: number | null;
+}
+
+const SCALES: readonly number[] = Array.from({ length: RECORD_PLACES + 1 }, (_, places) => 10 ** (RECORD_PLACES - places));
+
+const gridOrNull = ({ units, places }: Decimal): number | null => {
+  const scale = SCALES[places];
+  if (scale === undefined) return null;
+  const grid = Number(units) * scale;
+  return Math.abs(grid) <= Number.MAX_SAFE_INTEGER ? grid : null;
+};
+
+export const typedValue = (value: Decimal): Typed => ({ decimal: value, grid: gridOrNull(value) });
+
+/** Below 0, 0 or above 0 as the value is less than, equal to or greater than so many millionths; exact for any number of digits. */
+export const compareTyped = (value: Typed, grid: number): number =>
+  value.grid === null ? compare(value.decimal, decimal(gridText(grid, 0))) : value.grid - grid;
+
+/** True where the value lies in the span, ends included. */
+export const isTypedIn = (value: Typed, { from, to }: GridSpan): boolean => compareTyped(value, from) >= 0 && compareTyped(value, to) <= 0;
+
+/** The value as plain decimal text without trailing zeros. */
+export const typedText = ({ decimal: value, grid }: Typed): string => (grid === null ? toText(trimmed(value)) : gridText(grid, 0));
+
+/** As a double, for formulas and pictures. */
+export const typedNumber = (value: Typed): number => Number(typedText(value));
