@@ -60,6 +60,8 @@ export interface KindRules<F extends Family, I extends Item> {
   readonly compare: (family: F, item: I, asked: { readonly response: Response; readonly verdict: Verdict }) => readonly Compared[];
   /** Rules between steps that the response broke, those that can hurt somebody first. */
   readonly broken?: (family: F, item: I, response: Response) => readonly BrokenEdge[];
+  /** True where `mark` itself finds the slip that gives the whole of a response. */
+  readonly marksWholeSlips?: true;
   /** True where the question as shown would already be its answer. */
   readonly isGivenAway?: (family: F, draw: Draw) => boolean;
 }

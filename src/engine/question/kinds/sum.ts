@@ -81,6 +81,7 @@ export const sumRules: KindRules<SumFamily, SumItem> = {
     return slips.length >= leastSlips && areTypedApart(family.asks, [solutionOf(family, draw), ...slips.map(({ gives }) => gives)]);
   },
   mark: markSum,
+  marksWholeSlips: true,
   shown: ownOf,
   compare: (family, item, { verdict }) => item.asks.map((ask) => compareAsk(family, item, { ask, verdict })),
 };
