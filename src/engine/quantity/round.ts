@@ -57,25 +57,6 @@ export const gridText = (units: number, places: number): string => {
   return units < 0 ? `-${text}` : text;
 };
 
-/** A step as whole millionths, and the decimals that it shows: 0.5 has one. */
-interface Step {
-  readonly unit: number;
-  readonly places: number;
-}
-
-/** Steps read lately: there are a handful, and every answer asks for one again. */
-const STEPS = new Map<number, Step>();
-const MOST_STEPS = 256;
-
-const stepOf = (size: number): Step => {
-  const before = STEPS.get(size);
-  if (before) return before;
-  if (STEPS.size >= MOST_STEPS) STEPS.clear();
-  const step = { unit: gridOf(size), places: placesOf(size) };
-  STEPS.set(size, step);
-  return step;
-};
-
 /** Whole millionths rounded to whole steps. Halves go up, away from the lower neighbour. */
 export const roundGrid = (units: number, step: number, rounding: Rounding): number => {
   const low = Math.floor(units / step) * step;
@@ -85,10 +66,10 @@ export const roundGrid = (units: number, step: number, rounding: Rounding): numb
 };
 
 /** A value rounded as an ask wants it, in whole millionths: two values are typed alike where these are equal. */
-export const askedGrid = (value: number, step: number, rounding: Rounding): number => roundGrid(gridOf(value), stepOf(step).unit, rounding);
+export const askedGrid = (value: number, step: number, rounding: Rounding): number => roundGrid(gridOf(value), gridOf(step), rounding);
 
 /** Text of a value as an ask wants it typed. */
-export const asAsked = (value: number, step: number, rounding: Rounding): string => gridText(askedGrid(value, step, rounding), stepOf(step).places);
+export const asAsked = (value: number, step: number, rounding: Rounding): string => gridText(askedGrid(value, step, rounding), placesOf(step));
 
 /** The ends of a span in whole millionths, both included. */
 export interface GridSpan {
@@ -101,7 +82,7 @@ export interface GridSpan {
  * down or up, everything between the exact answer and its rounded value and nothing beyond it.
  */
 export const acceptedGrid = (value: number, step: number, rounding: Rounding): GridSpan => {
-  const { unit } = stepOf(step);
+  const unit = gridOf(step);
   const exact = gridOf(value);
   const rounded = roundGrid(exact, unit, rounding);
   if (rounding === "nearest") return { from: rounded - unit / 2, to: rounded + unit / 2 };
@@ -110,7 +91,7 @@ export const acceptedGrid = (value: number, step: number, rounding: Rounding): G
 
 /** A span as decimal text, with the digits of the step; half a step needs one more. */
 export const spanText = ({ from, to }: GridSpan, step: number, rounding: Rounding): Span => {
-  const places = stepOf(step).places + (rounding === "nearest" ? 1 : 0);
+  const places = placesOf(step) + (rounding === "nearest" ? 1 : 0);
   return { from: gridText(from, places), to: gridText(to, places) };
 };
 

@@ -79,8 +79,11 @@ const rightIn = (parts: readonly AskVerdict[]): number => {
 };
 
 /** An overall verdict is right only where every part is; otherwise the first of the others in the stated order. */
-const overall = (parts: readonly AskVerdict[]): VerdictCode =>
-  rightIn(parts) === parts.length ? "right" : firstOf(parts.flatMap(({ verdict }) => (verdict === "right" ? [] : [verdict])));
+const overall = (parts: readonly AskVerdict[]): VerdictCode => {
+  const [only] = parts;
+  if (parts.length === 1 && only) return only.verdict;
+  return rightIn(parts) === parts.length ? "right" : firstOf(parts.flatMap(({ verdict }) => (verdict === "right" ? [] : [verdict])));
+};
 
 /** True where the family itself says that these values could hurt somebody. */
 const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; values: Read["values"] }, typed: VerdictCode): boolean => {

@@ -13,21 +13,21 @@ export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): Sum
   return { kind: "sum", texts: Object.fromEntries(family.asks.map((ask) => [ask.id, typed(ask, solution)])) };
 };
 
-/** A solution as it would be typed, in whole millionths: cheaper to tell apart than texts are. */
-type Grids = readonly (number | string)[];
-
-const gridsOf = (asks: readonly AskSpec[], solution: Solution): Grids =>
-  isSays(solution) ? [solution.says] : asks.map(({ id, roundTo, rounding }) => askedGrid(solution[id] as number, roundTo, rounding));
-
-const areAlike = (first: Grids, second: Grids): boolean => first.length === second.length && first.every((grid, place) => grid === second[place]);
+/** What tells how a solution would be typed: cheaper than its text. */
+const typedKey = (asks: readonly AskSpec[], solution: Solution): number | string => {
+  if (isSays(solution)) return solution.says;
+  const [only] = asks;
+  if (asks.length === 1 && only) return askedGrid(solution[only.id] as number, only.roundTo, only.rounding);
+  return asks.map(({ id, roundTo, rounding }) => askedGrid(solution[id] as number, roundTo, rounding)).join(" ");
+};
 
 /** True where every solution would be typed differently. */
 export const areTypedApart = (asks: readonly AskSpec[], solutions: readonly Solution[]): boolean => {
-  const met: Grids[] = [];
+  const met: (number | string)[] = [];
   for (const solution of solutions) {
-    const grids = gridsOf(asks, solution);
-    for (const other of met) if (areAlike(other, grids)) return false;
-    met.push(grids);
+    const key = typedKey(asks, solution);
+    if (met.includes(key)) return false;
+    met.push(key);
   }
   return true;
 };

@@ -55,8 +55,6 @@ export interface Verdict {
   readonly sources: readonly SourceMark[];
 }
 
-
-
 /** The verdict that comes first in the stated order. */
 export const firstOf = (codes: readonly VerdictCode[]): VerdictCode =>
   VERDICTS.find((code) => codes.includes(code)) ?? "safe-side";

@@ -1,5 +1,5 @@
 import { placesOf } from "../quantity/places.ts";
-import { sha256Words } from "./sha256.ts";
+import { digest } from "./sha256.ts";
 import { type NextUint32, xoshiro128 } from "./xoshiro.ts";
 
 /** A grid of equally spaced values: least and greatest included, step greater than 0. */
@@ -62,4 +62,4 @@ export const chanceFrom = (next: NextUint32): Chance => {
 
 /** Draws for one item: the generator is seeded from family, version and seed together. */
 export const chanceFor = (family: string, version: number, seed: string): Chance =>
-  chanceFrom(xoshiro128(sha256Words(`${family}@${version}#${seed}`)));
+  chanceFrom(xoshiro128(digest(`${family}@${version}#${seed}`)));

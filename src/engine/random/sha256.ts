@@ -16,6 +16,7 @@ const PRIMES = firstPrimes(64);
 const ROUND_CONSTANTS = Uint32Array.from(PRIMES, (prime) => fractionBits(Math.cbrt(prime)));
 const INITIAL = Uint32Array.from(PRIMES.slice(0, 8), (prime) => fractionBits(Math.sqrt(prime)));
 const schedule = new Uint32Array(64);
+const state = new Uint32Array(8);
 
 /** A word with its bits moved to the right, those that fall out coming in at the left. */
 export const turn = (word: number, by: number): number => (word >>> by) | (word << (32 - by));
@@ -55,7 +56,7 @@ const stretch = (): void => {
 };
 
 /** Takes the block that was loaded into the state. */
-const compress = (state: Uint32Array): void => {
+const compress = (): void => {
   stretch();
   let a = at(state, 0);
   let b = at(state, 1);
@@ -100,20 +101,23 @@ export const padded = (bytes: ArrayLike<number>): DataView => {
   return view;
 };
 
-/** The eight 32-bit words of the hash of a text (UTF-8) or of bytes. */
-export const sha256Words = (message: string | Uint8Array): Uint32Array => {
-  const state = INITIAL.slice();
+/** The same words without a copy: the next hash writes over them, so they are read at once. */
+export const digest = (message: string | Uint8Array): Uint32Array => {
+  state.set(INITIAL);
   if (typeof message === "string" && loadShort(message)) {
-    compress(state);
+    compress();
     return state;
   }
   const view = padded(typeof message === "string" ? utf8Of(message) : message);
   for (let offset = 0; offset < view.byteLength; offset += 64) {
     loadBlock(view, offset);
-    compress(state);
+    compress();
   }
   return state;
 };
+
+/** The eight 32-bit words of the hash of a text (UTF-8) or of bytes, to be kept. */
+export const sha256Words = (message: string | Uint8Array): Uint32Array => digest(message).slice();
 
 /** The hash as 64 hexadecimal digits. */
 export const sha256Hex = (message: string | Uint8Array): string =>
