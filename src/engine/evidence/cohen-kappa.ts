@@ -1,4 +1,4 @@
-import { requireCount } from "../quantity/require.ts";
+import { requireOneCount } from "../quantity/require.ts";
 
 type Table = readonly (readonly number[])[];
 
@@ -7,7 +7,7 @@ const requireTable = (table: Table): void => {
     if (row.length !== table.length) {
       throw new RangeError(`table must have as many columns as rows (${table.length}), got ${row.length} in row ${index}`);
     }
-    for (const [column, count] of row.entries()) requireCount({ [`table[${index}][${column}]`]: count });
+    for (const [column, count] of row.entries()) requireOneCount(`table[${index}][${column}]`, count);
   }
 };
 

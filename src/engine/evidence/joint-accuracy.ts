@@ -1,4 +1,4 @@
-import { requireShares } from "./share.ts";
+import { requireShare } from "./share.ts";
 
 export interface OneTest {
   readonly sensitivity: number;
@@ -26,7 +26,8 @@ export const jointAccuracy = (tests: readonly OneTest[], { positiveIf }: JointRu
   if (tests.length === 0) throw new RangeError("tests must hold at least one test, got 0");
   if (positiveIf !== "any" && positiveIf !== "all") throw new RangeError(`positiveIf must be any or all, got ${String(positiveIf)}`);
   for (const [index, { sensitivity, specificity }] of tests.entries()) {
-    requireShares({ [`tests[${index}].sensitivity`]: sensitivity, [`tests[${index}].specificity`]: specificity });
+    requireShare(`tests[${index}].sensitivity`, sensitivity);
+    requireShare(`tests[${index}].specificity`, specificity);
   }
   const found = tests.map(({ sensitivity }) => sensitivity);
   const spared = tests.map(({ specificity }) => specificity);

@@ -1,4 +1,4 @@
-import { requireCount, requireNumber, requirePositive } from "../quantity/require.ts";
+import { requireCount, requireNumber, requireOneCount, requirePositive } from "../quantity/require.ts";
 
 export interface AnswerScale {
   /** Points of the worst answer; the best has 0. */
@@ -24,7 +24,7 @@ export const subscaleScore = (answers: readonly (number | null)[], { worstPoints
   let given = 0;
   for (const [index, points] of answers.entries()) {
     if (points === null) continue;
-    requireCount({ [`answers[${index}]`]: points });
+    requireOneCount(`answers[${index}]`, points);
     requireNumber(`answers[${index}]`, points, { greatest: worstPoints, greatestIncluded: true });
     sum += points;
     given += 1;

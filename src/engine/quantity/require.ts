@@ -32,6 +32,18 @@ export const requireNumber = (name: string, value: unknown, range: Range = {}): 
 const ABOVE_NONE: Range = { least: 0 };
 const NONE_OR_MORE: Range = { least: 0, leastIncluded: true };
 
+/** Checks that one number is finite and greater than 0. */
+export const requireOnePositive = (name: string, value: unknown): void => requireNumber(name, value, ABOVE_NONE);
+
+/** Checks that one number is finite and 0 or greater. */
+export const requireOneNotNegative = (name: string, value: unknown): void => requireNumber(name, value, NONE_OR_MORE);
+
+/** Checks that one number is a whole number, 0 included. */
+export const requireOneCount = (name: string, value: unknown): void => {
+  requireNumber(name, value, NONE_OR_MORE);
+  if (!Number.isSafeInteger(value)) throw new RangeError(`${name} must be a whole number, got ${String(value)}`);
+};
+
 /** Checks that every named number is finite and greater than 0. */
 export const requirePositive = (values: Readonly<Record<string, unknown>>): void => {
   for (const name of Object.keys(values)) requireNumber(name, values[name], ABOVE_NONE);
@@ -44,14 +56,10 @@ export const requireNotNegative = (values: Readonly<Record<string, unknown>>): v
 
 /** Checks that every named number is finite; any sign is allowed. */
 export const requireFinite = (values: Readonly<Record<string, unknown>>): void => {
-  for (const [name, value] of Object.entries(values)) requireNumber(name, value);
+  for (const name of Object.keys(values)) requireNumber(name, values[name]);
 };
 
 /** Checks that every named number is a whole number, 0 included. */
 export const requireCount = (values: Readonly<Record<string, unknown>>): void => {
-  for (const name of Object.keys(values)) {
-    const value = values[name];
-    requireNumber(name, value, NONE_OR_MORE);
-    if (!Number.isSafeInteger(value)) throw new RangeError(`${name} must be a whole number, got ${String(value)}`);
-  }
+  for (const name of Object.keys(values)) requireOneCount(name, values[name]);
 };

@@ -1,6 +1,6 @@
 import { distanceToSegment } from "../geometry/distance-to-segment.ts";
 import type { Point } from "../geometry/vec2.ts";
-import { requireFinite, requireNotNegative, requirePositive } from "../quantity/require.ts";
+import { requireNotNegative, requireNumber, requirePositive } from "../quantity/require.ts";
 
 export interface NeedleAndDisc {
   readonly entry: Point;
@@ -10,8 +10,10 @@ export interface NeedleAndDisc {
   readonly needleRadiusMm: number;
 }
 
-const requirePoint = (name: string, { xMm, yMm }: Point): void =>
-  requireFinite({ [`${name}.xMm`]: xMm, [`${name}.yMm`]: yMm });
+const requirePoint = (name: string, { xMm, yMm }: Point): void => {
+  requireNumber(`${name}.xMm`, xMm);
+  requireNumber(`${name}.yMm`, yMm);
+};
 
 /**
  * Edge-to-edge distance between a straight needle and a round structure in one plane. The needle ends at its

@@ -1,6 +1,6 @@
 import { compareOnGrid } from "../quantity/grid.ts";
 import type { DepthWindow } from "./depth-window-mm.ts";
-import { requireLengths } from "./require-lengths.ts";
+import { requireLength, requireLengths } from "./require-lengths.ts";
 
 const requireWindow = ({ leastMm, greatestMm }: DepthWindow): void => {
   requireLengths({ leastMm, greatestMm });
@@ -21,7 +21,7 @@ const requireWindow = ({ leastMm, greatestMm }: DepthWindow): void => {
  * @example stopSettingMm({ leastMm: 11.5, greatestMm: 15 }, [10, 12, 14, 16]) // => 12
  */
 export const stopSettingMm = (window: DepthWindow | null, stopsMm: readonly number[]): number | null => {
-  for (const [index, stop] of stopsMm.entries()) requireLengths({ [`stopsMm[${index}]`]: stop });
+  for (const [index, stop] of stopsMm.entries()) requireLength(`stopsMm[${index}]`, stop);
   if (window === null) return null;
   requireWindow(window);
   const isInside = (stop: number): boolean =>

@@ -1,4 +1,4 @@
-import { requireNotNegative, requireNumber, requirePositive } from "../quantity/require.ts";
+import { requireNumber, requireOneNotNegative, requirePositive } from "../quantity/require.ts";
 
 /** A margin that holds from an occlusion pressure upwards, to where the next band starts. */
 export interface MarginBand {
@@ -18,7 +18,8 @@ const requireBands = (bands: readonly MarginBand[]): void => {
     const before = bands[index - 1]?.fromMmHg;
     const name = `bands[${index}].fromMmHg`;
     requireNumber(name, fromMmHg, before === undefined ? {} : { least: before });
-    requireNotNegative({ [name]: fromMmHg, [`bands[${index}].marginMmHg`]: marginMmHg });
+    requireOneNotNegative(name, fromMmHg);
+    requireOneNotNegative(`bands[${index}].marginMmHg`, marginMmHg);
   }
   if (bands[0]?.fromMmHg !== 0) throw new RangeError(`bands[0].fromMmHg must be 0, got ${String(bands[0]?.fromMmHg)}`);
 };

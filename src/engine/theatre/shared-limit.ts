@@ -1,4 +1,4 @@
-import { requireNotNegative, requireNumber, requirePositive } from "../quantity/require.ts";
+import { requireNumber, requireOneNotNegative, requireOnePositive, requirePositive } from "../quantity/require.ts";
 import { percentToMgPerMl } from "./percent-to-mg-per-ml.ts";
 
 /** A local anaesthetic with the limit of the sheet that a question prints. */
@@ -28,7 +28,7 @@ export interface SharedLimit {
 /** Volume of an agent that takes up the whole limit by itself. */
 const wholeMl = (place: string, { percent, limitMgPerKg }: Agent, weightKg: number): number => {
   requireNumber(`${place}.percent`, percent, { least: 0, greatest: 100, greatestIncluded: true });
-  requirePositive({ [`${place}.limitMgPerKg`]: limitMgPerKg });
+  requireOnePositive(`${place}.limitMgPerKg`, limitMgPerKg);
   return (weightKg * limitMgPerKg) / percentToMgPerMl({ percent });
 };
 
@@ -48,7 +48,7 @@ const wholeMl = (place: string, { percent, limitMgPerKg }: Agent, weightKg: numb
 export const sharedLimit = ({ weightKg, given, next }: AgentsOfOneChild): SharedLimit => {
   requirePositive({ weightKg });
   const usedShare = given.reduce((used, agent, index) => {
-    requireNotNegative({ [`given[${index}].volumeMl`]: agent.volumeMl });
+    requireOneNotNegative(`given[${index}].volumeMl`, agent.volumeMl);
     return used + agent.volumeMl / wholeMl(`given[${index}]`, agent, weightKg);
   }, 0);
   return { usedShare, leftMl: Math.max(0, 1 - usedShare) * wholeMl("next", next, weightKg) };
