@@ -1,5 +1,6 @@
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import { once } from "../../engine/question/once.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { answerText, given, HOSPITALS } from "../m01/common.ts";
 
@@ -16,10 +17,13 @@ interface Scores {
   readonly totals: readonly number[];
 }
 
-const scoresOf = (givens: Givens, about: About): Scores => ({ item: (about["right"] ?? "").split(" ").map(Number), totals: KEYS.map((key) => given(givens, key)) });
+const scoresOf = once((givens, about): Scores => ({ item: (about["right"] ?? "").split(" ").map(Number), totals: KEYS.map((key) => given(givens, key)) }));
 const restOf = ({ item, totals }: Scores): readonly number[] => totals.map((total, at) => total - (item[at] ?? 0));
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
-const spread = (values: readonly number[], divisor: number): number => Math.sqrt(values.reduce((sum, value) => sum + (value - mean(values)) ** 2, 0) / divisor);
+const spread = (values: readonly number[], divisor: number): number => {
+  const middle = mean(values);
+  return Math.sqrt(values.reduce((sum, value) => sum + (value - middle) ** 2, 0) / divisor);
+};
 const among = (values: readonly number[], item: readonly number[], score: 0 | 1): number => mean(values.filter((_, at) => item[at] === score));
 
 interface Parts {
@@ -36,15 +40,18 @@ const partsOf = (values: readonly number[], item: readonly number[], divisor = v
 };
 const correlation = (parts: Parts): number => ((parts.rightMean - parts.wrongMean) / parts.spread) * parts.root;
 
+/** The item against the rest of the sheet. */
+const partsAgainstRest = once((givens, about): Parts => {
+  const scores = scoresOf(givens, about);
+  return partsOf(restOf(scores), scores.item);
+});
+
 const solved = (givens: Givens, about: About): Solution => {
   const scores = scoresOf(givens, about);
-  const found = correlation(partsOf(restOf(scores), scores.item));
+  const found = correlation(partsAgainstRest(givens, about));
   return scores.totals.every(Number.isFinite) && Number.isNaN(found) ? { says: "none" } : { correlation: found };
 };
-const partsIn = (say: Say): Parts => {
-  const scores = { item: say.about("right").split(" ").map(Number), totals: KEYS.map((key) => say.value(key)) };
-  return partsOf(restOf(scores), scores.item);
-};
+const partsIn = ({ draw }: Say): Parts => partsAgainstRest(draw.givens, draw.about);
 const found = (say: Say): string => answerText(say, "correlation", { places: 2, unit: "pieces" });
 const NTH = ["First", "Second", "Third", "Fourth", "Fifth", "Sixth"] as const;
 const label = (at: number) => (say: Say): string => `${NTH[at] ?? ""} learner, item ${say.about("right").split(" ")[at] === "1" ? "right" : "wrong"}`;
@@ -81,11 +88,11 @@ export const pointBiserial: SumFamily = {
     {
       id: "root-left-out",
       gives: ({ givens, about }) => {
-        const parts = partsOf(restOf(scoresOf(givens, about)), scoresOf(givens, about).item);
+        const parts = partsAgainstRest(givens, about);
         return { correlation: (parts.rightMean - parts.wrongMean) / parts.spread };
       },
     },
-    { id: "wrong-less-right", gives: ({ givens, about }) => ({ correlation: -correlation(partsOf(restOf(scoresOf(givens, about)), scoresOf(givens, about).item)) }) },
+    { id: "wrong-less-right", gives: ({ givens, about }) => ({ correlation: -correlation(partsAgainstRest(givens, about)) }) },
   ],
   plausible: { correlation: { least: -1, greatest: 1 } },
   words: {

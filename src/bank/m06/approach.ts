@@ -1,6 +1,7 @@
 import { dot, lengthOf } from "../../engine/geometry/vec2.ts";
 import { compareOnGrid } from "../../engine/quantity/grid.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import { once } from "../../engine/question/once.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
@@ -36,11 +37,14 @@ const toNormal: Angle = (asideMm, frontMm, normalDeg) => {
   return DEGREES * Math.acos(Math.min(1, Math.abs(dot(line, normal)) / lengthOf(line)));
 };
 
-const linesOf = (draw: Draw, angle: Angle = toNormal): Lines => {
+const reckonedBy = (draw: Draw, angle: Angle): Lines => {
   const { givens } = draw;
   const line = (name: Portal): Line => ({ angleDeg: angle(given(givens, `${name}AsideMm`), given(givens, "frontMm"), leanOf(draw)), marginMm: given(givens, `${name}MarginMm`) });
   return { al: line("al"), am: line("am") };
 };
+
+const rightLines = once((givens, about): Lines => reckonedBy({ givens, about }, toNormal));
+const linesOf = ({ givens, about }: Draw): Lines => rightLines(givens, about);
 
 const straighterOf = ({ al, am }: Lines): Portal => (al.angleDeg <= am.angleDeg ? "al" : "am");
 /** The portal with the larger margin, and of two equal ones the straighter. */
@@ -60,17 +64,15 @@ const solved = (givens: Givens, about: Draw["about"]): Solution => {
   return isKept({ givens, about }) ? values(lines, takenOf(lines)) : { says: "none" };
 };
 /** The right portal, with angles that were reckoned in another way. */
-const reckoned = (angle: Angle) => (draw: Draw): Solution => values(linesOf(draw, angle), takenOf(linesOf(draw)));
+const reckoned = (angle: Angle) => (draw: Draw): Solution => values(reckonedBy(draw, angle), takenOf(linesOf(draw)));
 const squarer = (draw: Draw): Solution | null => {
   const lines = linesOf(draw);
   return isKept(draw) && straighterOf(lines) === takenOf(lines) ? null : values(lines, straighterOf(lines));
 };
 
-const KEYS = ["frontMm", "alAsideMm", "amAsideMm", "normalDeg", "alMarginMm", "amMarginMm", "leastMarginMm"] as const;
-const drawOf = (say: Say): Draw => ({ givens: Object.fromEntries(KEYS.map((key) => [key, say.value(key)])), about: { lean: say.about("lean") } });
 const tenth = (value: number): string => withPlaces(value, 1, "deg");
 const PORTALS: Readonly<Record<Portal, string>> = { al: "anterolateral portal", am: "anteromedial portal" };
-const lines = (say: Say): Lines => linesOf(drawOf(say));
+const lines = (say: Say): Lines => linesOf(say.draw);
 const taken = (say: Say): string => PORTALS[takenOf(lines(say))];
 const takenDeg = (say: Say): string => tenth(lines(say)[takenOf(lines(say))].angleDeg);
 const bearingDeg = (say: Say, name: Portal): number => DEGREES * Math.atan(say.value(`${name}AsideMm`) / say.value("frontMm"));

@@ -21,6 +21,8 @@ export interface Say {
   readonly hasAbout: (key: string) => boolean;
   /** The raw value of a given. */
   readonly value: (key: string) => number;
+  /** The draw itself, for sentences that work something out again. */
+  readonly draw: Draw;
   /** The right answer of this draw. */
   readonly answer: Solution;
 }
@@ -44,6 +46,7 @@ export const sayFor = (specs: readonly GivenSpec[], draw: Draw, answer: Solution
     of: (key) => withUnit(bare(key), unit(key)),
     number: (number, places = 1) => numberText(number, places),
     about: (key) => known(draw.about[key], key),
+    draw,
     answer,
   };
 };
