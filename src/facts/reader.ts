@@ -81,8 +81,9 @@ const search = (topic: TopicData, pin: string): Pinned => {
 /** The revision that a pin such as `zone-width.8-10@1` names; throws a RangeError for a pin that the topic does not hold. */
 export const pinnedIn = (topic: TopicData, pin: string): Pinned => {
   const held = found.get(topic) ?? new Map<string, Pinned>();
-  found.set(topic, held);
-  const known = held.get(pin) ?? search(topic, pin);
-  held.set(pin, known);
+  const before = held.get(pin);
+  if (before) return before;
+  const known = search(topic, pin);
+  found.set(topic, held.set(pin, known));
   return known;
 };

@@ -2,6 +2,7 @@ import { type LocalList, ownLimit } from "../../engine/kit/local-list.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
 import { isSays } from "../../engine/question/family-head.ts";
+import { once } from "../../engine/question/once.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { minutesLeft } from "../../engine/theatre/minutes-left.ts";
@@ -23,10 +24,13 @@ const countFrom = (givens: Givens, startAt: string, nowAt: string) => {
   return { ...counted, alarmAt: earlier(counted.limitAt, warningMin) };
 };
 
-const solved = (givens: Givens, about: Draw["about"], startAt = time(about, "upAt")): Solution => {
+const solvedFrom = (givens: Givens, about: Draw["about"], startAt: string): Solution => {
   const { leftMin, alarmAt } = countFrom(givens, startAt, time(about, "nowAt"));
   return leftMin > 0 ? { leftMin, ...alarm(alarmAt) } : { says: "none" };
 };
+
+/** Counted from inflation, as the sheet says. */
+const solved = once((givens, about) => solvedFrom(givens, about, time(about, "upAt")));
 
 const orNull = (solution: Solution): Solution | null => (isSays(solution) ? null : solution);
 
@@ -112,8 +116,8 @@ export const cuffMinutesLeft: SumFamily = {
   solve: (givens, about) => solved(givens, about),
   isUnsafe: isTooLate,
   slips: [
-    { id: "counted-from-the-cut", gives: ({ givens, about }) => orNull(solved(givens, about, time(about, "cutAt"))) },
-    { id: "counted-from-now", gives: ({ givens, about }) => orNull(solved(givens, about, time(about, "nowAt"))) },
+    { id: "counted-from-the-cut", gives: ({ givens, about }) => orNull(solvedFrom(givens, about, time(about, "cutAt"))) },
+    { id: "counted-from-now", gives: ({ givens, about }) => orNull(solvedFrom(givens, about, time(about, "nowAt"))) },
     { id: "warning-left-out", gives: warningLeftOut },
     { id: "hour-not-carried", gives: uncarried },
     { id: "hundred-minutes", gives: hundredMinutes },

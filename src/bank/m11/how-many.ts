@@ -1,6 +1,7 @@
 import { sumOnGrid } from "../../engine/quantity/grid.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Givens } from "../../engine/question/family-head.ts";
+import { once } from "../../engine/question/once.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { stitchCount } from "../../engine/repair/stitch-count.ts";
 import { stitch } from "../../facts/stitch.ts";
@@ -10,10 +11,12 @@ import { CASE_ABOUT, caseOf, MARGIN, STITCH_SAYS, TEAR } from "./stitch-words.ts
 const SPACING = { key: "greatestSpacingMm", unit: "mm", least: 3, greatest: 8, step: 0.5 } as const;
 const BENCH = "stitch-spacing.bench@1";
 
-const countOf = (givens: Givens, endMarginMm = given(givens, "endMarginMm")): number =>
+const countWith = (givens: Givens, endMarginMm = given(givens, "endMarginMm")): number =>
   stitchCount({ tearMm: given(givens, "tearMm"), endMarginMm, greatestSpacingMm: given(givens, "greatestSpacingMm") });
 
 const betweenMm = (givens: Givens): number => sumOnGrid(given(givens, "tearMm"), -given(givens, "endMarginMm"), -given(givens, "endMarginMm"));
+
+const countOf = once((givens) => countWith(givens));
 
 /** True where the spacing goes into the stretch without a rest: then rounding down is no mistake, only leaving out the last post is. */
 const isEven = (givens: Givens): boolean => Number.isInteger(Number((betweenMm(givens) / given(givens, "greatestSpacingMm")).toFixed(6)));
@@ -54,7 +57,7 @@ export const howMany: SumFamily = {
     { id: "last-post-left-out", gives: ({ givens }) => (isEven(givens) ? { stitches: countOf(givens) - 1 } : null) },
     { id: "one-too-few", gives: ({ givens }) => (isEven(givens) ? null : { stitches: countOf(givens) - 1 }) },
     { id: "whole-gaps-only", gives: ({ givens }) => (isEven(givens) ? null : { stitches: countOf(givens) - 2 }) },
-    { id: "margins-left-out", gives: ({ givens }) => ({ stitches: countOf(givens, 0) }) },
+    { id: "margins-left-out", gives: ({ givens }) => ({ stitches: countWith(givens, 0) }) },
     { id: "one-for-luck", gives: ({ givens }) => ({ stitches: countOf(givens) + 1 }) },
   ],
   words: {

@@ -79,16 +79,18 @@ export const strengthSpecs = (prefix: string): readonly GivenSpec[] => [
   { key: `${prefix}HundredthsPercent`, unit: "%", least: 0.05, greatest: 1.95, step: 0.01 },
 ];
 
-const strengthKey = (prefix: string, percent: number): string => `${prefix}${["Percent", "TenthsPercent", "HundredthsPercent"][placesOf(percent)]}`;
+const STRENGTH_KEYS = ["Percent", "TenthsPercent", "HundredthsPercent"] as const;
+
+const strengthKey = (prefix: string, percent: number): string => `${prefix}${STRENGTH_KEYS[placesOf(percent)]}`;
 
 /** A strength as the given of the grid that it fits. */
 export const strengthGiven = (prefix: string, percent: number): Givens => ({ [strengthKey(prefix, percent)]: percent });
 
-const strengthHeld = (prefix: string, held: (key: string) => boolean): string =>
-  strengthSpecs(prefix).map(({ key }) => key).find(held) ?? `${prefix}Percent`;
-
 /** The strength that a draw holds, in per cent. */
-export const strengthIn = (givens: Givens, prefix: string): number => given(givens, strengthHeld(prefix, (key) => Object.hasOwn(givens, key)));
+export const strengthIn = (givens: Givens, prefix: string): number => {
+  const held = STRENGTH_KEYS.find((key) => Object.hasOwn(givens, `${prefix}${key}`)) ?? "Percent";
+  return given(givens, `${prefix}${held}`);
+};
 
 /** The same label for each grid of a strength. */
 export const strengthLabels = (prefix: string, label: string | ((say: Say) => string)): Readonly<Record<string, string | ((say: Say) => string)>> =>

@@ -1,4 +1,5 @@
-import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
+import type { Draw, Givens } from "../../engine/question/family-head.ts";
+import { once } from "../../engine/question/once.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
@@ -19,10 +20,12 @@ const SHEETS = [
 ] as const;
 const pinnedValue = (pin: string): number => antibiotic(pin).number.value as number;
 
-const clockSolution = (clock: string): Solution => {
-  const [hourH = 0, minuteMin = 0] = clock.split(":").map(Number);
-  return { hourH, minuteMin };
-};
+interface Clock extends Readonly<Record<string, number>> {
+  readonly hourH: number;
+  readonly minuteMin: number;
+}
+
+const clockSolution = (clock: string): Clock => ({ hourH: Number(clock.slice(0, 2)), minuteMin: Number(clock.slice(3)) });
 
 interface Rule {
   readonly from?: string;
@@ -31,7 +34,7 @@ interface Rule {
 }
 
 /** When the dose is due by this sheet, or, as a slip, from another clock or by another rule. */
-const dueAt = (givens: Givens, about: Draw["about"], { from, lossLimitMlPerKg, ignoresLoss = false }: Rule = {}): Solution => {
+const dueAt = (givens: Givens, about: Draw["about"], { from, lossLimitMlPerKg, ignoresLoss = false }: Rule = {}): Clock => {
   // Read all givens first, so that a missing one is named.
   const intervalMin = given(givens, "intervalH") * MIN_PER_H;
   const limitMl = (lossLimitMlPerKg ?? given(givens, "lossLimitMlPerKg")) * given(givens, "weightKg");
@@ -39,8 +42,10 @@ const dueAt = (givens: Givens, about: Draw["about"], { from, lossLimitMlPerKg, i
   const bloodLoss = ignoresLoss ? null : { seenAt: about["seen"] ?? "", lostMl, limitMl };
   return clockSolution(repeatAt({ startAt: from ?? about["start"] ?? "", intervalMin, bloodLoss }).clock);
 };
-const same = (first: Solution, second: Solution): boolean => JSON.stringify(first) === JSON.stringify(second);
-const unlessSame = (draw: Draw, solution: Solution): Solution | null => (same(solution, dueAt(draw.givens, draw.about)) ? null : solution);
+const same = (first: Clock, second: Clock): boolean => first.hourH === second.hourH && first.minuteMin === second.minuteMin;
+/** By the rules of the case's own sheet. */
+const ownDue = once((givens, about) => dueAt(givens, about));
+const unlessSame = (draw: Draw, solution: Clock): Clock | null => (same(solution, ownDue(draw.givens, draw.about)) ? null : solution);
 
 const clockOf = (chance: Chance, fromHour: number, hours: number): string =>
   clockAfter({ from: `${String(fromHour).padStart(2, "0")}:00`, afterMin: chance.onGrid({ least: 0, greatest: hours * MIN_PER_H, step: 5 }) }).clock;
@@ -94,7 +99,7 @@ export const repeatTime: SumFamily = {
     { id: "minuteMin", unit: "min", roundTo: 1, rounding: "nearest", safeSide: "none" },
   ],
   draw: drawn,
-  solve: (givens, about) => dueAt(givens, about),
+  solve: ownDue,
   slips: [
     { id: "from-the-cut", gives: (draw) => unlessSame(draw, dueAt(draw.givens, draw.about, { from: draw.about["incision"] ?? "" })) },
     { id: "other-sheet", gives: (draw) => unlessSame(draw, dueAt(draw.givens, draw.about, { lossLimitMlPerKg: pinnedValue(draw.about["other"] ?? "") })) },

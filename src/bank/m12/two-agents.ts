@@ -1,11 +1,12 @@
 import { withUnit } from "../../engine/quantity/format.ts";
 import type { Draw, Givens, Solution } from "../../engine/question/family-head.ts";
 import type { SumFamily } from "../../engine/question/family.ts";
+import { once } from "../../engine/question/once.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { type Chance, gridSize, gridValue } from "../../engine/random/chance.ts";
 import { mostVolumeMl } from "../../engine/theatre/most-volume-ml.ts";
 import { sharedLimit } from "../../engine/theatre/shared-limit.ts";
-import { atStart, dose, DOSE_SAYS, drawPatient, given, givensOf, isWrittenSafely, plain, sheetOf, strengthGiven, strengthIn, strengthLabels, strengthSpecs, WEIGHT, WEIGHT_LABEL, whoIs } from "./dose-words.ts";
+import { atStart, dose, DOSE_SAYS, drawPatient, given, isWrittenSafely, plain, sheetOf, strengthGiven, strengthIn, strengthLabels, strengthSpecs, WEIGHT, WEIGHT_LABEL, whoIs } from "./dose-words.ts";
 import { AGENT_READS, AGENT_SOURCES, AGENTS, limitOf } from "./most-volume.ts";
 
 const MG_PER_ML_IN_PERCENT = 10;
@@ -17,11 +18,11 @@ const FIRST_LIMIT = { key: "firstLimitMgPerKg", unit: "mg/kg", least: 1, greates
 const NEXT_LIMIT = { key: "nextLimitMgPerKg", unit: "mg/kg", least: 1, greatest: 10, step: 1 } as const;
 const PLACES = ["by the anaesthetist as a block", "in the emergency department, before the list", "on the ward, two hours ago"] as const;
 
-const shared = (givens: Givens) => sharedLimit({
+const shared = once((givens) => sharedLimit({
   weightKg: given(givens, "weightKg"),
   given: [{ volumeMl: given(givens, "givenMl"), percent: strengthIn(givens, "first"), limitMgPerKg: given(givens, "firstLimitMgPerKg") }],
   next: { percent: strengthIn(givens, "next"), limitMgPerKg: given(givens, "nextLimitMgPerKg") },
-});
+}));
 const wholeOf = (givens: Givens, prefix: "first" | "next"): number =>
   mostVolumeMl({ weightKg: given(givens, "weightKg"), limitMgPerKg: given(givens, `${prefix}LimitMgPerKg`), percent: strengthIn(givens, prefix) });
 const firstMg = (givens: Givens): number => given(givens, "givenMl") * strengthIn(givens, "first") * MG_PER_ML_IN_PERCENT;
@@ -56,8 +57,7 @@ const drawn = (chance: Chance): Draw => {
   }
 };
 
-const KEYS = ["weightKg", "givenMl", "firstLimitMgPerKg", "nextLimitMgPerKg", ...strengthSpecs("first").map(({ key }) => key), ...strengthSpecs("next").map(({ key }) => key)];
-const of = (say: Say): Givens => givensOf(say, KEYS);
+const of = (say: Say): Givens => say.draw.givens;
 const isUsedUp = (say: Say): boolean => "says" in say.answer;
 const usedPercent = (say: Say): string => plain(Math.round(shared(of(say)).usedShare * PER_CENT * MG_PER_ML_IN_PERCENT) / MG_PER_ML_IN_PERCENT);
 const whole = (say: Say, prefix: "first" | "next"): string => dose(wholeOf(of(say), prefix), "mL");
