@@ -38,6 +38,8 @@ const benchBank = (): void => {
   shown("all sums: draw", sums.draw);
   shown("all sums: grade a right answer", sums.right);
   shown("all sums: grade a wrong answer", sums.wrong);
+  shown("all sums: draw and grade, right answer", sums.pairRight);
+  shown("all sums: draw and grade, wrong answer", sums.pairWrong);
   for (const { id, code } of families) {
     shown(`draw ${code} ${id}`, perSecond((seed) => draw(id, seed)));
     const items = Array.from({ length: 200 }, (_, seed) => ({ item: draw(id, seed), right: answerTo(draw(id, seed)) }));

@@ -1,9 +1,11 @@
 import { answerTo, draw, families, grade } from "../../bank/index.ts";
 import type { Item } from "../../engine/question/item.ts";
+import type { Response } from "../../engine/question/response.ts";
 
 /**
  * Draws and grades of all sums together, by processor time of this process, so that other work on the machine does not
- * count. Every item is graded once: nothing that grading keeps of an item helps here.
+ * count. `draw`, `right` and `wrong` time one of them alone, every item graded once; `pairRight` and `pairWrong` draw a
+ * question and grade an answer to it at once, as a page does.
  */
 
 const WARM = 1500;
@@ -23,9 +25,19 @@ interface Times {
   readonly draw: number;
   readonly right: number;
   readonly wrong: number;
+  readonly pairRight: number;
+  readonly pairWrong: number;
 }
 
 const drawn = (id: string, from: number, count: number): readonly Item[] => Array.from({ length: count }, (_, place) => draw(id, from + place));
+
+const gradeAll = (items: readonly Item[], answers: readonly Response[]): void => {
+  for (const [place, item] of items.entries()) grade(item, answers[place] ?? WRONG);
+};
+
+const drawAndGrade = (id: string, answers: readonly Response[]): void => {
+  for (const [place, answer] of answers.entries()) grade(draw(id, FIRST_SEED + place), answer);
+};
 
 const timesOf = (id: string): Times => {
   let items: readonly Item[] = [];
@@ -33,13 +45,14 @@ const timesOf = (id: string): Times => {
     items = drawn(id, FIRST_SEED, DRAWS);
   });
   const answers = items.map(answerTo);
-  const right = secondsOf(() => {
-    for (const [place, item] of items.entries()) grade(item, answers[place] ?? WRONG);
-  });
-  const wrong = secondsOf(() => {
-    for (const item of items) grade(item, WRONG);
-  });
-  return { draw: drawTime, right, wrong };
+  const wrongs = items.map(() => WRONG);
+  return {
+    draw: drawTime,
+    right: secondsOf(() => gradeAll(items, answers)),
+    wrong: secondsOf(() => gradeAll(items, wrongs)),
+    pairRight: secondsOf(() => drawAndGrade(id, answers)),
+    pairWrong: secondsOf(() => drawAndGrade(id, wrongs)),
+  };
 };
 
 /** Mean rates over all families of sums, one a second of one core. */
@@ -48,5 +61,5 @@ export const sumRates = (): Readonly<Record<keyof Times, number>> => {
   for (const id of ids) for (const item of drawn(id, 0, WARM)) for (const answer of [answerTo(item), WRONG]) grade(item, answer);
   const times = ids.map(timesOf);
   const rate = (part: keyof Times): number => (ids.length * DRAWS) / times.reduce((total, time) => total + time[part], 0);
-  return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong") };
+  return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong"), pairRight: rate("pairRight"), pairWrong: rate("pairWrong") };
 };
