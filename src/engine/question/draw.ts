@@ -40,7 +40,8 @@ const shownGiven = (spec: GivenSpec, draw: Draw, label: string): ShownGiven => {
   return origin?.entry === undefined ? shown : { ...shown, entry: origin.entry };
 };
 
-const shownGivens = (family: Family, draw: Draw, say: Say, labels: CommonWords["givens"]): readonly ShownGiven[] => {
+const shownGivens = (family: Family, say: Say, labels: CommonWords["givens"]): readonly ShownGiven[] => {
+  const { draw } = say;
   const shown: ShownGiven[] = [];
   for (const spec of family.givens) {
     if (spec.key in draw.givens) shown.push(shownGiven(spec, draw, labelOf(labels[spec.key] ?? spec.key, say)));
@@ -76,7 +77,7 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
     sources: draw.sources ?? family.sources,
     about: draw.about,
     ...(draw.local === undefined ? {} : { local: draw.local }),
-    givens: shownGivens(family, draw, say, words.givens),
+    givens: shownGivens(family, say, words.givens),
   };
   return Object.assign(head, rulesOf(family).shown(family, draw, say)) as unknown as Item;
 };
