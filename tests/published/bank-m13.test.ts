@@ -146,7 +146,7 @@ describe("cost, carbon, rarity", () => {
 
   it("judges a conclusion by the two printed numbers, seeds 30000 to 30999", () => {
     for (const item of items("evidence-both-ways")) {
-      const [single = 0, reused = 0] = numbersIn(stem(item), /found ([\d.]+) kg of CO₂ equivalent a case for single use and ([\d.]+) kg for reuse/);
+      const [single = 0, reused = 0] = numbersIn(stem(item), /found ([\d.]+)\u2009kg of CO₂ equivalent a case for single use and ([\d.]+)\u2009kg for reuse/);
       const claim = /for that device, (single use|reuse) weighed less/.exec(stem(item))?.[1];
       const isRead = claim === (single < reused ? "single use" : "reuse");
       const aboutMeasured = isRead ? "holds-there" : "contradicts";

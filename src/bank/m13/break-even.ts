@@ -17,6 +17,11 @@ const isNever = (say: Say): boolean => "says" in say.answer;
 const savedOf = (say: Say): number => say.value("singlePieces") - say.value("reprocessPieces") - say.value("repairPieces");
 const answer = (say: Say): string => say.number(Math.ceil((say.answer as Readonly<Record<string, number>>)["casesPieces"] ?? 0), 0);
 
+const quotient = (say: Say): string => {
+  const cases = say.value("capitalPieces") / savedOf(say);
+  return Number.isInteger(cases) ? answer(say) : `${say.number(cases, 2)}, rounded up: ${answer(say)}`;
+};
+
 /** 13f: from how many cases on a reusable set costs less. */
 export const breakEven: SumFamily = {
   kind: "sum",
@@ -71,7 +76,7 @@ export const breakEven: SumFamily = {
       },
       working: (say) => isNever(say)
         ? [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, "Nothing is saved, so the price never comes back."]
-        : [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, `${say.bare("capitalPieces")} ÷ ${say.number(savedOf(say), 0)} = ${say.number(say.value("capitalPieces") / savedOf(say), 2)}, rounded up: ${answer(say)}`],
+        : [`Saved by each case: ${say.bare("singlePieces")} − ${say.bare("reprocessPieces")} − ${say.bare("repairPieces")} = ${say.number(savedOf(say), 0)}`, `${say.bare("capitalPieces")} ÷ ${say.number(savedOf(say), 0)} = ${quotient(say)}`],
       right: (say) => [isNever(say) ? "Where reprocessing and repair cost as much as a new set or more, no number of cases brings the price back." : `From ${answer(say)} cases on. Money is one reason among several; it says nothing about what is better for the child.`],
       off: (say) => [isNever(say) ? "Look at what each case saves before dividing: here it saves nothing." : `Divide the price by what each case really saves, ${say.number(savedOf(say), 0)}.`],
       inverse: () => [],

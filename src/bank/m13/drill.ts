@@ -17,7 +17,7 @@ const SEARCH = ["field", "call-help", "floor"] as const;
 const CASES: Readonly<Record<string, DrillCase>> = {
   "needle-first-count": { told: "At the first closing count a suture needle is short.", what: "the needle", cards: [...SEARCH, "image", "record"] },
   "needle-found": { told: "At the closing count a needle is short. It will turn up on the floor, stuck to a shoe cover.", what: "the needle", cards: [...SEARCH, "found", "record"] },
-  swab: { told: "The swab count is short by one, and the tourniquet is still up.", what: "the swab", cards: [...SEARCH, "image", "record"] },
+  swab: { told: "The swab count is short by one, and the cuff is still up.", what: "the swab", cards: [...SEARCH, "image", "record"] },
   "tip-broken": { told: "A grasper comes back without its tip.", what: "the tip", cards: ["keep-piece", "field", "image", "record"] },
   blade: { told: "One blade too few is on the magnet. The room has been tidied already.", what: "the blade", cards: [...SEARCH, "bags-stay", "image", "record"] },
   anchor: { told: "An anchor has slipped off its needle inside the joint, and the trolley is one short.", what: "the anchor", cards: ["field", "image", "record"] },

@@ -27,7 +27,7 @@ const claimOf = (say: Say) => CLAIMS[say.about("claim")] as (typeof CLAIMS)[stri
 const deviceOf = (say: Say) => DEVICES[say.about("device")] as (typeof DEVICES)[string];
 const study = (say: Say): string => {
   const { name, single, reused } = deviceOf(say);
-  return `A study of ${name} found ${pinnedValue(single)} kg of CO₂ equivalent a case for single use and ${pinnedValue(reused)} kg for reuse.`;
+  return `A study of ${name} found ${pinnedValue(single)} kg of CO₂ equivalent a case for single use and ${pinnedValue(reused)} kg for reuse.`;
 };
 const claimText = (say: Say): string => claimOf(say).told(Number(pinnedValue(deviceOf(say).single)) < Number(pinnedValue(deviceOf(say).reused)));
 const told = (say: Say): string => `${study(say)} Somebody says: ${claimText(say)}`;

@@ -35,7 +35,7 @@ export const howRare: RangeFamily = {
     const origin = { from: "study", entry: PIN } as const;
     return {
       givens: { casesPerYearPieces: chance.onGrid(CASES), oftenOnePieces: from, rareOnePieces: to },
-      about: { ...drawPlace(chance), unit: chance.pick(["a day unit", "a children’s department", "one theatre", "a group of four surgeons", "a teaching hospital", "two sites together", "a small hospital by the sea"]) },
+      about: { ...drawPlace(chance), unit: chance.pick(["a day unit", "a children’s department", "one theatre", "a group of four surgeons", "the knee unit of a teaching hospital", "two day units together", "a small hospital by the sea"]) },
       origins: { casesPerYearPieces: { from: "local" }, oftenOnePieces: origin, rareOnePieces: origin },
     };
   },

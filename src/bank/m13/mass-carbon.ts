@@ -16,7 +16,7 @@ const INFECTIOUS_FACTOR = { key: "infectiousPerTonneKg", unit: "kg", least: 100,
 const of = (givens: Givens, key: string): number => givens[key] as number;
 const burned = (givens: Givens, light: number, infectious: number): number => (of(givens, "clinicalKg") * light + of(givens, "infectiousKg") * infectious) / KG_PER_T;
 const total = (givens: Givens): number => burned(givens, of(givens, "clinicalPerTonneKg"), of(givens, "infectiousPerTonneKg"));
-const answer = (say: Say): string => asAsked((say.answer as Readonly<Record<string, number>>)["carbonKg"] ?? 0, "0.01", "nearest");
+const answer = (say: Say): string => asAsked((say.answer as Readonly<Record<string, number>>)["carbonKg"] ?? 0, 0.01, "nearest");
 const piece = (say: Say, mass: string, factor: string): string => say.number((say.value(mass) * say.value(factor)) / KG_PER_T, 3);
 
 /** 13e: what burning two kinds of waste weighs in carbon. */
@@ -49,7 +49,9 @@ export const massCarbon: SumFamily = {
     { id: "tonnes-as-kilograms", gives: ({ givens }) => ({ carbonKg: total(givens) * KG_PER_T }) },
     { id: "streams-exchanged", gives: ({ givens }) => ({ carbonKg: burned(givens, of(givens, "infectiousPerTonneKg"), of(givens, "clinicalPerTonneKg")) }) },
     { id: "all-as-infectious", gives: ({ givens }) => ({ carbonKg: burned(givens, of(givens, "infectiousPerTonneKg"), of(givens, "infectiousPerTonneKg")) }) },
+    { id: "all-as-clinical", gives: ({ givens }) => ({ carbonKg: burned(givens, of(givens, "clinicalPerTonneKg"), of(givens, "clinicalPerTonneKg")) }) },
     { id: "one-stream-only", gives: ({ givens }) => ({ carbonKg: burned(givens, 0, of(givens, "infectiousPerTonneKg")) }) },
+    { id: "infectious-forgotten", gives: ({ givens }) => ({ carbonKg: burned(givens, of(givens, "clinicalPerTonneKg"), 0) }) },
   ],
   words: {
     en: {
@@ -72,13 +74,15 @@ export const massCarbon: SumFamily = {
         "tonnes-as-kilograms": { name: "tonnes taken for kilograms", because: () => ["The factors are for a tonne. For kilograms they are a thousand times smaller."] },
         "streams-exchanged": { name: "factors exchanged", because: () => ["The larger factor belongs to the infectious bag."] },
         "all-as-infectious": { name: "everything as infectious", because: () => ["Only what is infectious carries the larger factor. Sorting is what makes the difference."] },
+        "all-as-clinical": { name: "nothing as infectious", because: () => ["The infectious bag carries a factor of its own, and it is the larger one."] },
+        "infectious-forgotten": { name: "infectious bag forgotten", because: () => ["Both bags are burned. The infectious one is the heavier of the two in carbon, kilogram for kilogram."] },
         "one-stream-only": { name: "one bag forgotten", because: () => ["Both bags are burned. The one that is not infectious counts as well."] },
       },
-      working: (say) => [`Not infectious: ${say.bare("clinicalKg")} × ${say.bare("clinicalPerTonneKg")} ÷ 1000 = ${piece(say, "clinicalKg", "clinicalPerTonneKg")} kg`, `Infectious: ${say.bare("infectiousKg")} × ${say.bare("infectiousPerTonneKg")} ÷ 1000 = ${piece(say, "infectiousKg", "infectiousPerTonneKg")} kg`, `Together ${answer(say)} kg`],
-      right: (say) => [`${answer(say)} kg for burning both. Making and carrying the things is not in this number.`],
-      off: (say) => [`Each bag by its own factor, divided by a thousand, then added: ${answer(say)} kg.`],
+      working: (say) => [`Not infectious: ${say.bare("clinicalKg")} × ${say.bare("clinicalPerTonneKg")} ÷ 1000 = ${piece(say, "clinicalKg", "clinicalPerTonneKg")} kg`, `Infectious: ${say.bare("infectiousKg")} × ${say.bare("infectiousPerTonneKg")} ÷ 1000 = ${piece(say, "infectiousKg", "infectiousPerTonneKg")} kg`, `Together ${answer(say)} kg`],
+      right: (say) => [`${answer(say)} kg for burning both. Making and carrying the things is not in this number.`],
+      off: (say) => [`Each bag by its own factor, divided by a thousand, then added: ${answer(say)} kg.`],
       inverse: () => [],
-      turns: (say) => [`A kilogram moved from the infectious bag to the other saves ${say.number((say.value("infectiousPerTonneKg") - say.value("clinicalPerTonneKg")) / KG_PER_T, 2)} kg, if it may go there.`],
+      turns: (say) => [`A kilogram moved from the infectious bag to the other saves ${say.number((say.value("infectiousPerTonneKg") - say.value("clinicalPerTonneKg")) / KG_PER_T, 2)} kg, if it may go there.`],
     },
   },
 };

@@ -31,6 +31,12 @@ const solved = (givens: Givens): Solution => {
 };
 /** A slip in the error carries on into the score that is wanted. */
 const withError = (givens: Givens, detectablePoints: number): Solution => ({ detectablePoints, leastAfterPoints: leastAfter(givens, detectablePoints) });
+/** The rounded change added, where that makes another score. */
+const roundedEarly = (givens: Givens): Solution | null => {
+  const early = leastAfter(givens, Number(asAsked(sdc(givens), "0.1", "nearest")));
+  const isOther = asAsked(early, "0.1", "up") !== asAsked(leastAfter(givens, sdc(givens)), "0.1", "up");
+  return isOther && !isNone(givens) ? { detectablePoints: sdc(givens), leastAfterPoints: early } : null;
+};
 const isNone = (givens: Givens): boolean => "says" in solved(givens);
 const isGroup = (givens: Givens): boolean => given(givens, "patientsPieces") > 1;
 
@@ -40,6 +46,7 @@ const onlyImportant = ({ givens }: Draw): Solution | null =>
 const KEYS = ["semPoints", "patientsPieces", "beforePoints", "importantPoints", "acceptablePoints"];
 const of = (say: Say): Givens => Object.fromEntries(KEYS.map((key) => [key, say.value(key)]));
 const detectable = (say: Say): string => say.number(sdc(of(say)));
+const exact = (say: Say): string => say.number(sdc(of(say)), 3);
 const after = (say: Say): string => asAsked(answerOf(say, "leastAfterPoints"), 0.1, "up");
 const isEmpty = (say: Say): boolean => "says" in say.answer;
 const whose = (say: Say): string => (isGroup(of(say)) ? `the mean of ${say.bare("patientsPieces")} children` : "one child");
@@ -74,6 +81,7 @@ export const realChange: SumFamily = {
   solve: solved,
   slips: [
     { id: "error-of-one-score", gives: ({ givens }) => withError(givens, given(givens, "semPoints") / Math.sqrt(given(givens, "patientsPieces"))) },
+    { id: "rounded-too-early", gives: ({ givens }) => roundedEarly(givens) },
     { id: "root-two-left-out", gives: ({ givens }) => withError(givens, sdc(givens) / Math.SQRT2) },
     { id: "group-as-one-child", gives: ({ givens }) => (isGroup(givens) ? withError(givens, DEVIATE * Math.SQRT2 * given(givens, "semPoints")) : null) },
     { id: "ruler-coarser-than-goal", gives: (draw) => onlyImportant(draw) },
@@ -99,15 +107,16 @@ export const realChange: SumFamily = {
       says: { none: "No score of this scale", "cannot-be-told": "Cannot be told from this", "ask-locally": "Ask locally" },
       slips: {
         "error-of-one-score": { name: "error of one score", because: () => ["A standard error says how much one reading wobbles. A change has two readings, and 95 per cent takes 1.96 of them: 1.96 × √2 × the standard error."] },
+        "rounded-too-early": { name: "rounded before the sum", because: (say) => [`${detectable(say)} is ${exact(say)} rounded. Added with all its digits it takes a little more to be beyond error: round once, at the end.`] },
         "root-two-left-out": { name: "√2 left out", because: (say) => [`Two sheets wobble, before and after, so their errors combine: ${detectable(say)} points and not ${say.number(sdc(of(say)) / Math.SQRT2)}.`] },
         "group-as-one-child": { name: "a group taken for one child", because: (say) => [`The mean of ${say.bare("patientsPieces")} children wobbles less than one of them: divide by the root of ${say.bare("patientsPieces")}.`] },
         "ruler-coarser-than-goal": { name: "the ruler is coarser than the goal", because: (say) => [`${say.of("importantPoints")} may be important, but only ${detectable(say)} points are beyond error. The ruler is coarser than the goal, so the larger of the two counts.`] },
         "beyond-the-scale": { name: "a score beyond the scale", because: (say) => [`${reached(say)} would be needed, and the scale ends at 100. On this instrument no score can show it.`] },
       },
       working: (say) => [
-        `Beyond error: 1.96 × √2 × ${say.bare("semPoints")}${isGroup(of(say)) ? ` ÷ √${say.bare("patientsPieces")}` : ""} = ${detectable(say)} points (de Vet 2006)`,
-        `The larger of that and ${say.of("importantPoints")}, added to ${say.bare("beforePoints")}; and at least ${say.bare("acceptablePoints")}`,
-        isEmpty(say) ? `That would be ${reached(say)}, beyond the end of the scale: no score of this scale.` : `Score needed: ${after(say)}, rounded up`,
+        `Beyond error: 1.96 × √2 × ${say.bare("semPoints")}${isGroup(of(say)) ? ` ÷ √${say.bare("patientsPieces")}` : ""} = ${exact(say)}, so ${detectable(say)} points (de Vet 2006)`,
+        `The larger of ${exact(say)} and ${say.bare("importantPoints")}, added to ${say.bare("beforePoints")}; and at least ${say.bare("acceptablePoints")}`,
+        isEmpty(say) ? `That would be ${reached(say)}, beyond the end of the scale: no score of this scale.` : `Score needed: ${say.number(leastAfter(of(say), sdc(of(say))), 3)}, rounded up to ${after(say)}`,
       ],
       right: (say) => isEmpty(say) ? [`From ${say.bare("beforePoints")} a change of ${detectable(say)} points does not fit below 100. Saying so is the answer: the ruler ends before the proof.`] : [`${detectable(say)} points are beyond error, and ${after(say)} is the first score that is beyond error, important and acceptable.`],
       off: (say) => isEmpty(say) ? [`Beyond error are ${detectable(say)} points. Added to ${say.bare("beforePoints")} that leaves the scale.`] : [`First the error of a change, ${detectable(say)} points. Then the largest of three demands decides.`],

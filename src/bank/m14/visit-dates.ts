@@ -19,6 +19,21 @@ interface Day {
   readonly monthPieces: number;
 }
 
+/** What the days of the months before add to the day of the week, January first; January and February count with the year before. */
+const MONTH_SHIFTS = [0, 3, 2, 5, 0, 3, 5, 1, 4, 6, 2, 4] as const;
+const [SUNDAY, SATURDAY] = [0, 6];
+const weekday = (day: number, month: number, year: number): number => {
+  const counted = month < 3 ? year - 1 : year;
+  return (counted + Math.floor(counted / 4) - Math.floor(counted / 100) + Math.floor(counted / 400) + (MONTH_SHIFTS[month - 1] ?? 0) + day) % DAYS_PER_WEEK;
+};
+/** A planned operation is on a working day: from a weekend it goes to the Friday before, at the start of a month to the Monday after. */
+const onWorkingDay = (day: number, month: number, year: number): number => {
+  const at = weekday(day, month, year);
+  if (at === SATURDAY) return day > 1 ? day - 1 : day + 2;
+  if (at === SUNDAY) return day > 2 ? day - 2 : day + 1;
+  return day;
+};
+
 /** The date some days after another: months are walked through one by one, so that February is what it is in that year. */
 const daysAfter = (givens: Givens, days: number): Day => {
   let day = given(givens, DAY.key) + days;
@@ -47,6 +62,11 @@ const visitOf = (say: Say): string => dateText(answerOf(say, "dayPieces"), answe
 const daysOf = (say: Say): number => say.value(WEEKS.key) * DAYS_PER_WEEK;
 const left = (say: Say): number => daysInMonth(say.value(YEAR.key), say.value(MONTH.key)) - say.value(DAY.key);
 
+const walk = (say: Say): string => {
+  const start = `From ${startOf(say)} to the end of that month: ${left(say) === 1 ? "1 day" : `${left(say)} days`}`;
+  return left(say) >= daysOf(say) ? `${start}, so the visit is in the same month` : `${start}; the rest runs through the months that follow`;
+};
+
 /** 14a: the date of a visit, from a plan in weeks. */
 export const visitDates: SumFamily = {
   kind: "sum",
@@ -68,7 +88,7 @@ export const visitDates: SumFamily = {
   draw: (chance) => {
     const startYearPieces = chance.onGrid(YEAR);
     const startMonthPieces = chance.onGrid(MONTH);
-    const startDayPieces = chance.onGrid({ ...DAY, greatest: daysInMonth(startYearPieces, startMonthPieces) });
+    const startDayPieces = onWorkingDay(chance.onGrid({ ...DAY, greatest: daysInMonth(startYearPieces, startMonthPieces) }), startMonthPieces, startYearPieces);
     return { givens: { startDayPieces, startMonthPieces, startYearPieces, weeksPieces: chance.pick(PLANS) }, about: drawCase(chance), origins: { weeksPieces: { from: "local" } } };
   },
   solve: (givens) => ({ ...visit(givens) }),
@@ -94,7 +114,7 @@ export const visitDates: SumFamily = {
         "first-day-counted": { name: "the first day counted", because: () => ["The day of the operation is day 0. One week later is the same day of the week."] },
         "a-week-too-many": { name: "a week too many", because: () => ["The first week ends seven days after the operation. Whoever begins to count only when it is over arrives a week late."] },
       },
-      working: (say) => [`${say.bare("weeksPieces")} × 7 = ${daysOf(say)} days`, `From ${startOf(say)} to the end of that month: ${left(say) === 1 ? "1 day" : `${left(say)} days`}; the rest runs through the months that follow`, `${visitOf(say)}, the same day of the week as the operation`],
+      working: (say) => [`${say.bare("weeksPieces")} × 7 = ${daysOf(say)} days`, walk(say), `${visitOf(say)}, the same day of the week as the operation`],
       right: (say) => [`${visitOf(say)}. Weeks keep the day of the week, months do not.`],
       off: (say) => [`Turn weeks into days, ${daysOf(say)} of them, then walk through the months with their own lengths to ${visitOf(say)}.`],
       inverse: () => [],
