@@ -1,7 +1,7 @@
 import { compute } from "../bank/index.ts";
 import { CURRICULUM } from "../facts/curriculum.ts";
 
-/** A module's time as it is reckoned: what was counted, and the difficulty that its author chose. */
+/** A module's time as it is reckoned: what was counted, and the difficulty that brings the formula nearest to its minutes. */
 export interface ReckonedModule {
   readonly code: string;
   readonly title: string;

@@ -62,7 +62,7 @@ export const teamPause: OrderFamily = {
         "side-from-memory": { name: "side read from memory", because: () => ["The side is read from the mark on the leg and from the consent. What was not yet looked at can only be remembered."] },
         "counted-before-the-cut": { name: "final count before the cut", because: () => ["The final count closes what was opened. Before the cut there is only an opening count."] },
       },
-      working: () => ["Before the anaesthetic: identity, consent, mark, allergy. Before the skin: side read aloud, antibiotic given, images and sterility. Before anybody leaves: count and labels.", "The three stages are those of the WHO surgical safety checklist of 2009, from memory; the order inside a stage is the author’s."],
+      working: () => ["Before the anaesthetic: identity, consent, mark, allergy. Before the skin: side read aloud, antibiotic given, images and sterility. Before anybody leaves: count and labels.", "The three stages are those of the surgical safety checklist of the World Health Organization; the order inside a stage is the author’s."],
       right: () => ["Every check comes while it can still change something."],
       off: () => ["Ask of each card what it protects. Allergy protects from the drug and is asked before the anaesthetic, mark and consent from the wrong side, the pause from the first cut."],
       moves: () => ["Names, images and sterility may change places before the skin. Side, consent and allergy may not move behind what they protect."],
