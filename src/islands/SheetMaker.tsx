@@ -1,10 +1,12 @@
 import { useId, useState } from "react";
+import type { RecordEvent } from "../engine/record/event.ts";
 import { learnerState } from "../engine/record/learner-state.ts";
 import { recordWordsOf } from "../facts/record-words.ts";
 import { type CourseModule, courseView, objectivesOf, type Role } from "./course.ts";
 import { numberFromFamilies, numberFromPlan, numberFromStand } from "./draw-sheet.ts";
 import { today } from "./new-event.ts";
 import { readRecord } from "./store/record.ts";
+import { useRecord } from "./use-record.ts";
 
 const words = recordWordsOf("en").sheet;
 const ROLES: readonly Role[] = ["resident", "nurse", "director"];
@@ -12,7 +14,8 @@ const SOURCES = ["stand", "mixed", "entry", "module", "objective"] as const;
 type From = (typeof SOURCES)[number];
 
 interface Choice {
-  readonly from: From;
+  /** Null until somebody has chosen. */
+  readonly from: From | null;
   readonly role: Role;
   readonly which: string;
 }
@@ -24,7 +27,7 @@ const fromStand = async (modules: readonly CourseModule[], role: Role): Promise<
   return numberFromStand({ modules: own, standings: state.objectives });
 };
 
-const numberOf = (modules: readonly CourseModule[], { from, role, which }: Choice): Promise<string | null> | string | null => {
+const numberOf = (modules: readonly CourseModule[], { from, role, which }: Choice & { readonly from: From }): Promise<string | null> | string | null => {
   if (from === "stand") return fromStand(modules, role);
   if (from === "mixed" || from === "entry") return numberFromPlan(from, role);
   const listed = from === "module" ? modules.find(({ code }) => code === which)?.objectives : objectivesOf(modules).filter(({ id }) => id === which);
@@ -42,6 +45,14 @@ const Pick = ({ legend, options, value, onPick }: { readonly legend: string; rea
   );
 };
 
+const STANDING: readonly RecordEvent["kind"][] = ["answered", "carried"];
+
+/** What is offered first: who has answered nothing stands nowhere yet, and begins by seeing where. */
+const useOffered = (): From => {
+  const record = useRecord();
+  return record?.reading.lines.some(({ event }) => STANDING.includes(event.kind)) ? "stand" : "entry";
+};
+
 interface MakerProps {
   readonly modules: readonly CourseModule[];
   readonly said: string;
@@ -51,21 +62,23 @@ interface MakerProps {
 /** Chooses what a sheet is drawn from, or takes a typed number. */
 export const SheetMaker = ({ modules, said, onOpen }: MakerProps) => {
   const id = useId();
-  const [choice, setChoice] = useState<Choice>({ from: "stand", role: "resident", which: "" });
+  const [choice, setChoice] = useState<Choice>({ from: null, role: "resident", which: "" });
+  const offered = useOffered();
+  const from = choice.from ?? offered;
   const [typed, setTyped] = useState("");
   const [nothing, setNothing] = useState("");
-  const listed = choice.from === "module" ? modules.map(({ code, title }) => [code, `${code} ${title}`] as const) : objectivesOf(modules).map((one) => [one.id, `${one.module} ${one.text}`] as const);
-  const needsWhich = choice.from === "module" || choice.from === "objective";
+  const listed = from === "module" ? modules.map(({ code, title }) => [code, `${code} ${title}`] as const) : objectivesOf(modules).map((one) => [one.id, `${one.module} ${one.text}`] as const);
+  const needsWhich = from === "module" || from === "objective";
   const which = listed.some(([one]) => one === choice.which) ? choice.which : (listed[0]?.[0] ?? "");
   const make = async (): Promise<void> => {
-    const number = await numberOf(modules, { ...choice, which });
+    const number = await numberOf(modules, { ...choice, from, which });
     setNothing(number === null ? words.nothing : "");
     if (number !== null) onOpen(number);
   };
   return (
     <div className="maker needs-script">
       <h2>{words.make}</h2>
-      <Pick legend={words.what} options={SOURCES.map((from) => [from, words[from]] as const)} value={choice.from} onPick={(from) => setChoice({ ...choice, from: SOURCES.find((one) => one === from) ?? "stand" })} />
+      <Pick legend={words.what} options={SOURCES.map((one) => [one, words[one]] as const)} value={from} onPick={(picked) => setChoice({ ...choice, from: SOURCES.find((one) => one === picked) ?? offered })} />
       {needsWhich ? (
         <p className="which"><label htmlFor={`${id}w`}>{words.which}</label><select id={`${id}w`} value={which} onChange={(event) => setChoice({ ...choice, which: event.currentTarget.value })}>{listed.map(([one, text]) => <option key={one} value={one}>{text}</option>)}</select></p>
       ) : <Pick legend={words.forWhom} options={ROLES.map((role) => [role, words.roles[role]] as const)} value={choice.role} onPick={(role) => setChoice({ ...choice, role: ROLES.find((one) => one === role) ?? "resident" })} />}

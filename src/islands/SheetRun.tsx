@@ -11,6 +11,8 @@ import { type SheetState, useSheet } from "./use-sheet.ts";
 
 const words = recordWordsOf("en").sheet;
 
+const NONE: ReadonlySet<string> = new Set();
+
 interface RunProps {
   readonly sheet: Sheet;
   readonly modules: readonly CourseModule[];
@@ -32,7 +34,9 @@ export const useNew = ({ items, linesBefore }: SheetState, modules: readonly Cou
 /** A sheet at work: one question at a time, the rail beside it, and the result at the end. */
 export const SheetRun = ({ sheet, modules, onAnother }: RunProps) => {
   const state = useSheet(sheet);
-  const newSeeds = useNew(state, modules);
+  const unmet = useNew(state, modules);
+  // A sheet that asks where somebody begins shows nothing beforehand.
+  const newSeeds = sheet.kind === "entry" ? NONE : unmet;
   const { phase, isDone } = state;
   return (
     <div className="sheet-run">

@@ -121,6 +121,26 @@ describe("a sheet", () => {
     await context.close();
   });
 
+  it("is offered to a new reader as the one that shows where to begin, and asks without an example in front", PATIENCE, async () => {
+    const context = await browser().newContext({ viewport: { width: 390, height: 900 } });
+    const page = await context.newPage();
+    await page.goto(`${address()}/sheet/`);
+    await page.locator("astro-island:not([ssr])").waitFor({ state: "attached" });
+    expect(await page.getByLabel("to see where I begin").isChecked()).toBe(true);
+    await page.getByRole("button", { name: "Draw the sheet" }).press("Enter");
+    await page.getByText("entry sheet").waitFor();
+    await page.locator(".question-card").waitFor();
+    expect(await page.getByText("Read one worked example first").count()).toBe(0);
+    await page.goto(`${address()}/practice/greatest-depth/`);
+    await page.locator("astro-island:not([ssr])").first().waitFor({ state: "attached" });
+    await answerOnce(page, "99");
+    await page.goto(`${address()}/sheet/`);
+    await expect.poll(() => page.getByLabel("where I stand now").isChecked()).toBe(true);
+    await page.getByLabel("all my modules, mixed").press("Space");
+    expect(await page.getByLabel("all my modules, mixed").isChecked()).toBe(true);
+    await context.close();
+  });
+
   it("refuses a number with a wrong sign in a sentence", PATIENCE, async () => {
     const context = await browser().newContext();
     const page = await context.newPage();
