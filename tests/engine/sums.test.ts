@@ -10,7 +10,7 @@ import { markSum } from "../../src/engine/question/mark-sum.ts";
 import type { Response } from "../../src/engine/question/response.ts";
 import { placesOf } from "../../src/engine/quantity/places.ts";
 import { sayFor } from "../../src/engine/question/say.ts";
-import { spansOf, typedAs } from "../../src/engine/question/solve.ts";
+import { typedAs } from "../../src/engine/question/solve.ts";
 import { firstOf } from "../../src/engine/question/verdict.ts";
 import { DRAW, order, pair, sum } from "../support/plain-families.ts";
 
@@ -117,8 +117,9 @@ describe("two numbers", () => {
   it("are typed as asked", () => {
     expect(typedAs(pair, { leastMm: 2, greatestMm: 7.28 })).toEqual({ kind: "sum", texts: { leastMm: "2.0", greatestMm: "7.2" } });
     expect(typedAs(sum, { fitMm: 7.2 })).toEqual({ kind: "sum", text: "7.0" });
-    expect([typedAs(pair, { says: "none" }), spansOf(pair, { says: "none" })]).toEqual([{ kind: "sum", says: "none" }, {}]);
-    expect(spansOf(pair, { leastMm: 2.01, greatestMm: 7.28 })).toEqual({ leastMm: { from: "2.01", to: "2.1" }, greatestMm: { from: "7.2", to: "7.28" } });
+    expect(typedAs(pair, { says: "none" })).toEqual({ kind: "sum", says: "none" });
+    expect(markSum({ ...pair, solve: () => ({ says: "none" }) }, DRAW, { kind: "sum", says: "none" }).accepted).toEqual({});
+    expect(markSum({ ...pair, solve: () => ({ leastMm: 2.01, greatestMm: 7.28 }) }, DRAW, { kind: "sum", texts: {} }).accepted).toEqual({ leastMm: { from: "2.01", to: "2.1" }, greatestMm: { from: "7.2", to: "7.28" } });
   });
   it("take the first verdict of the stated order", () => {
     expect([firstOf(["safe-side", "unit-or-power", "rounding"]), firstOf(["safe-side", "not-recognised"]), firstOf([])]).toEqual(["unit-or-power", "not-recognised", "safe-side"]);
