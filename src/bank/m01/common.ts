@@ -39,3 +39,9 @@ export const counted = (count: number | string, one: string, more = `${one}s`): 
 
 /** True where two printed numbers are the same, so that no sentence says one was rounded to the other. */
 export const isSameNumber = (one: string, other: string): boolean => Number.parseFloat(one) === Number.parseFloat(other);
+
+/** "flagged", "flagged-2", "flagged-3": one slip for each line that it may concern, so that one alone is named as well. */
+export const numbered = (id: string, many: number): readonly string[] => Array.from({ length: many }, (_, at) => (at === 0 ? id : `${id}-${at + 1}`));
+
+/** The same words for each of several slips. */
+export const alike = <W>(ids: readonly string[], words: W): Readonly<Record<string, W>> => Object.fromEntries(ids.map((id) => [id, words]));

@@ -2,7 +2,7 @@ import { multisetDifference } from "../../engine/kit/multiset-difference.ts";
 import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
-import { HOSPITALS, SIDES } from "../m01/common.ts";
+import { alike, HOSPITALS, numbered, SIDES } from "../m01/common.ts";
 
 const STATIONS: Readonly<Record<string, string>> = {
   pouch: "pouch above the patella",
@@ -26,7 +26,21 @@ const doubled = (draw: Draw): readonly string[] => {
   const seen = strip(draw);
   return [...new Set(seen.filter((id, at) => seen.indexOf(id) !== at))];
 };
-const unclear = (draw: Pick<Draw, "about">): string => draw.about["unclear"] ?? "";
+/** Missing stations whose neighbour was taken, and those that only the number of pictures hides. */
+const isBeside = (draw: Draw, id: string): boolean => strip(draw).includes(NEIGHBOURS[id] ?? "");
+const beside = (draw: Draw, id: string): readonly string[] | null => (faultsOf(draw).includes(id) && isBeside(draw, id) ? faultsOf(draw).filter((one) => one !== id) : null);
+const counted = (draw: Draw, at: number): readonly string[] | null => {
+  const passed = faultsOf(draw).filter((id) => !isBeside(draw, id))[at];
+  return passed === undefined || doubled(draw).length < faultsOf(draw).length ? null : faultsOf(draw).filter((id) => id !== passed);
+};
+const flagged = (draw: Draw, at: number): readonly string[] | null => {
+  const twice = doubled(draw)[at];
+  return twice === undefined ? null : [...faultsOf(draw), twice];
+};
+const MOST_MISSING = 3;
+const COUNTED = numbered("picture-for-a-station", MOST_MISSING);
+const FLAGGED = numbered("one-of-two-flagged", MOST_MISSING);
+const BESIDE = Object.keys(NEIGHBOURS);
 const shownStrip = (say: Say): string => say.about("strip").split(" ").map((id, at) => `${at + 1} ${STATIONS[id] ?? id}`).join("; ");
 
 /** 08b: stations of the required list of which no picture exists. */
@@ -48,15 +62,15 @@ export const unrecorded: TrayFamily = {
     const missing = required.slice(0, 2 + chance.below(2));
     const taken = required.filter((id) => !missing.includes(id));
     const twice = chance.shuffled(taken).slice(0, missing.length);
-    const [beside = ""] = missing.filter((id) => taken.includes(NEIGHBOURS[id] ?? ""));
     const shown = ALL.filter((id) => required.includes(id));
-    return { givens: {}, about: { strip: chance.shuffled([...taken, ...twice]).join(" "), unclear: beside, side: chance.pick(SIDES), hospital: chance.pick(HOSPITALS) }, shown };
+    return { givens: {}, about: { strip: chance.shuffled([...taken, ...twice]).join(" "), side: chance.pick(SIDES), hospital: chance.pick(HOSPITALS) }, shown };
   },
   faults: faultsOf,
   slips: [
     { id: "pictures-counted", gives: (draw) => (doubled(draw).length < faultsOf(draw).length ? null : []) },
-    { id: "neighbour-taken-for-it", gives: (draw) => (unclear(draw) === "" ? null : faultsOf(draw).filter((id) => id !== unclear(draw))) },
-    { id: "one-of-two-flagged", gives: (draw) => [...faultsOf(draw), ...doubled(draw).slice(0, 1)] },
+    ...BESIDE.map((station) => ({ id: `beside-${station}`, gives: (draw: Draw) => beside(draw, station) })),
+    ...COUNTED.map((id, at) => ({ id, gives: (draw: Draw) => counted(draw, at) })),
+    ...FLAGGED.map((id, at) => ({ id, gives: (draw: Draw) => flagged(draw, at) })),
   ],
   words: {
     en: {
@@ -71,9 +85,9 @@ export const unrecorded: TrayFamily = {
       thing: (_say, id) => `${(STATIONS[id] ?? id).charAt(0).toUpperCase()}${(STATIONS[id] ?? id).slice(1)}`,
       nothing: "All are recorded",
       slips: {
-        "pictures-counted": { name: "pictures counted", because: () => ["There are as many pictures as stations, but some show the same one. Count places, not pictures."] },
-        "neighbour-taken-for-it": { name: "neighbour taken for the station", because: (say) => [`A picture beside it does not show it: ${STATIONS[say.about("unclear")] ?? "the station"} is a station of its own.`] },
-        "one-of-two-flagged": { name: "a recorded station flagged", because: () => ["That station is there, even twice. Twice is no fault; not at all is one."] },
+        ...alike(["pictures-counted", ...COUNTED], { name: "pictures counted", because: () => ["There are as many pictures as stations, but some show the same one. Count places, not pictures."] }),
+        ...Object.fromEntries(BESIDE.map((station) => [`beside-${station}`, { name: "neighbour taken for the station", because: () => [`A picture beside it does not show it: ${STATIONS[station] ?? station} is a station of its own.`] }])),
+        ...alike(FLAGGED, { name: "a recorded station flagged", because: () => ["That station is there, even twice. Twice is no fault; not at all is one."] }),
       },
       working: () => ["Take the local list line by line and look for each station in the strip. A station shown twice counts once."],
       right: () => ["Found before the scope leaves the knee, a missing station costs a minute. Found afterwards, it stays unknown."],

@@ -2,7 +2,7 @@ import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { Say } from "../../engine/question/say.ts";
 import { tear } from "../../facts/tear.ts";
-import { CHILDREN, HOSPITALS, SIDES } from "../m01/common.ts";
+import { alike, CHILDREN, HOSPITALS, SIDES } from "../m01/common.ts";
 
 /** What a local list wants looked at in a knee with a torn cruciate ligament, and in which words. */
 const LOOKS: Readonly<Record<string, string>> = {
@@ -30,9 +30,10 @@ const without = (draw: Draw, ids: readonly string[]): readonly string[] | null =
   const left = missing(draw).filter((id) => !ids.includes(id));
   return left.length === missing(draw).length ? null : left;
 };
-/** Looks from the front that are missed though their neighbour was taken. */
-const besides = (draw: Draw): readonly string[] => missing(draw).filter((id) => !id.startsWith("behind") && strip(draw).includes(TAKEN_FOR[id] ?? ""));
-const behind = (draw: Draw): readonly string[] => missing(draw).filter((id) => id.startsWith("behind") && strip(draw).includes(TAKEN_FOR[id] ?? ""));
+/** Looks that are passed because their neighbour was taken: behind, and from the front. */
+const isTaken = (draw: Draw, id: string): boolean => strip(draw).includes(TAKEN_FOR[id] ?? "");
+const BEHIND = Object.keys(TAKEN_FOR).filter((id) => id.startsWith("behind"));
+const BESIDE = Object.keys(TAKEN_FOR).filter((id) => !id.startsWith("behind"));
 const shownStrip = (say: Say): string => say.about("strip").split(" ").map((id, at) => `${at + 1} ${LOOKS[id] ?? id}`).join("; ");
 
 /** 09k: what was not looked at in a knee with a torn cruciate ligament. */
@@ -63,8 +64,8 @@ export const notchLook: TrayFamily = {
   },
   faults: missing,
   slips: [
-    { id: "front-view-enough", gives: (draw) => without(draw, behind(draw)) },
-    { id: "neighbour-enough", gives: (draw) => without(draw, besides(draw)) },
+    ...Object.keys(TAKEN_FOR).map((look) => ({ id: `${look}-passed`, gives: (draw: Draw) => (isTaken(draw, look) ? without(draw, [look]) : null) })),
+    { id: "notch-passed", gives: (draw) => without(draw, ["notch"]) },
     { id: "second-look-flagged", gives: (draw) => [...missing(draw), draw.about["again"] ?? ""] },
     { id: "ramp-flagged-though-seen", gives: (draw) => (strip(draw).includes(RAMP) ? [...missing(draw), RAMP] : null) },
   ],
@@ -81,8 +82,9 @@ export const notchLook: TrayFamily = {
       thing: (_say, id) => `${(LOOKS[id] ?? id).charAt(0).toUpperCase()}${(LOOKS[id] ?? id).slice(1)}`,
       nothing: "All were taken",
       slips: {
-        "front-view-enough": { name: "front view taken as enough", because: () => [`The posterior horn from the front is one look, and what lies behind it is another. ${PRINTED}`] },
-        "neighbour-enough": { name: "neighbour taken as enough", because: (say) => [`A picture of the posterior horn is not this one: ${LOOKS[besidesOf(say)[0] ?? ""] ?? "what lies beside it"}. Each is a look of its own.`] },
+        ...alike(BEHIND.map((look) => `${look}-passed`), { name: "front view taken as enough", because: () => [`The posterior horn from the front is one look, and what lies behind it is another. ${PRINTED}`] }),
+        ...Object.fromEntries(BESIDE.map((look) => [`${look}-passed`, { name: "neighbour taken as enough", because: () => [`A picture of the posterior horn is not this one: ${LOOKS[look] ?? look}. Each is a look of its own.`] }])),
+        "notch-passed": { name: "the torn ligament taken as known", because: () => ["That a ligament is torn is known. How both look in the notch stands in no picture."] },
         "second-look-flagged": { name: "a look taken twice was flagged", because: () => ["That one was taken, and even twice. Twice is no fault."] },
         "ramp-flagged-though-seen": { name: "flagged although taken", because: () => ["Behind the medial horn was looked at, through the notch. It stands in the strip."] },
       },
@@ -96,4 +98,3 @@ export const notchLook: TrayFamily = {
 
 const drawOf = (say: Say): Draw => ({ givens: {}, about: { strip: say.about("strip") }, shown: ALL });
 const missingOf = (say: Say): readonly string[] => missing(drawOf(say));
-const besidesOf = (say: Say): readonly string[] => besides(drawOf(say));

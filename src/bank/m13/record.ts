@@ -1,6 +1,7 @@
 import type { Draw } from "../../engine/question/family-head.ts";
 import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Chance } from "../../engine/random/chance.ts";
+import { alike, numbered } from "../m01/common.ts";
 import { childOf, drawPlace } from "./count-words.ts";
 
 /** Each field of the local list: how it reads filled, as a plain "none", half filled, and with a blank. */
@@ -52,10 +53,20 @@ const drawn = (chance: Chance): Draw => {
   return { givens: {}, about: { ...place, ...Object.fromEntries(fields) }, shown: chance.shuffled(ids) };
 };
 
-const missing = (draw: Draw, states: readonly State[]): readonly string[] | null => {
-  const passed = where(draw, states);
-  return passed.length === 0 ? null : faultsIn(draw).filter((id) => !passed.includes(id));
+/** One faulty line of a kind passed, and one sound line flagged: the first such line, the second, and so on. */
+const passing = (draw: Draw, state: State, at: number): readonly string[] | null => {
+  const passed = where(draw, [state])[at];
+  return passed === undefined ? null : faultsIn(draw).filter((id) => id !== passed);
 };
+const flagging = (draw: Draw, at: number): readonly string[] | null => {
+  const flagged = where(draw, ["none"])[at];
+  return flagged === undefined ? null : [...faultsIn(draw), flagged];
+};
+const MOST_FAULTS = 3;
+const MOST_NONE = 5;
+const BLANKS = numbered("blank-for-none", MOST_FAULTS);
+const HALVES = numbered("half-a-line", MOST_FAULTS);
+const NONES = numbered("none-flagged", MOST_NONE);
 
 const lineOf = (id: string, text: string): string => {
   const [state = "", digit = ""] = text.split(":");
@@ -82,9 +93,9 @@ export const record: TrayFamily = {
   draw: drawn,
   faults: faultsIn,
   slips: [
-    { id: "blank-for-none", gives: (draw) => missing(draw, ["blank"]) },
-    { id: "half-a-line", gives: (draw) => missing(draw, ["half"]) },
-    { id: "none-flagged", gives: (draw) => (where(draw, ["none"]).length === 0 ? null : [...faultsIn(draw), ...where(draw, ["none"])]) },
+    ...BLANKS.map((id, at) => ({ id, gives: (draw: Draw) => passing(draw, "blank", at) })),
+    ...HALVES.map((id, at) => ({ id, gives: (draw: Draw) => passing(draw, "half", at) })),
+    ...NONES.map((id, at) => ({ id, gives: (draw: Draw) => flagging(draw, at) })),
     { id: "all-sent-back", gives: (draw) => [...(draw.shown ?? [])] },
   ],
   words: {
@@ -100,9 +111,9 @@ export const record: TrayFamily = {
       thing: (say, id) => lineOf(id, say.about(id)),
       nothing: "The record is complete",
       slips: {
-        "blank-for-none": { name: "a blank taken for “none”", because: () => ["An empty field may mean none, not asked, or forgotten. Only the word says which."] },
-        "half-a-line": { name: "half a line passed", because: () => ["A line with something in it looks filled. What lacks its end, its medicine or a signature, or sends the reader elsewhere, cannot be used later."] },
-        "none-flagged": { name: "“none” flagged", because: () => ["“None” is an answer, and a whole one. Somebody asked and wrote it down."] },
+        ...alike(BLANKS, { name: "a blank taken for “none”", because: () => ["An empty field may mean none, not asked, or forgotten. Only the word says which."] }),
+        ...alike(HALVES, { name: "half a line passed", because: () => ["A line with something in it looks filled. What lacks its end, its medicine or a signature, or sends the reader elsewhere, cannot be used later."] }),
+        ...alike(NONES, { name: "“none” flagged", because: () => ["“None” is an answer, and a whole one. Somebody asked and wrote it down."] }),
         "all-sent-back": { name: "the whole record sent back", because: () => ["Sent back as a whole, it comes back unread. Name the lines."] },
       },
       working: () => ["Is there anything in the field? An empty one is missing, whatever it may mean.", "Is it whole: both times, medicine with amount and place, signatures, lots?", "“None” and “not used” are whole answers."],

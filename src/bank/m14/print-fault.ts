@@ -4,6 +4,7 @@ import type { TrayFamily } from "../../engine/question/family.ts";
 import type { Say } from "../../engine/question/say.ts";
 import type { Chance } from "../../engine/random/chance.ts";
 import { jointPressure } from "../../facts/joint-pressure.ts";
+import { alike } from "../m01/common.ts";
 import { drawCase } from "./later-words.ts";
 
 const MAJOR_PIN = "complications-major.child@1";
@@ -93,11 +94,14 @@ const drawn = (chance: Chance): Draw => {
   return { givens: {}, about: { ...drawCase(chance), ...Object.fromEntries(lines.map((line) => [line, texts[line]])) }, shown: lines };
 };
 
-const passed = (draw: Draw, lines: readonly Line[]): readonly string[] | null => {
-  const faults = faultsIn(draw);
-  const missed = faults.filter((line) => lines.some((one) => one === line));
-  return missed.length === 0 ? null : faults.filter((line) => !missed.includes(line));
-};
+const SHARES = ["failed", "healed", "published"] as const;
+const INSIDE = ["interval", "spread"] as const;
+const ROUNDED = ["failed", "healed"] as const;
+const passedIds = (lines: readonly Line[]): readonly string[] => lines.map((line) => `${line}-passed`);
+const roundedIds = ROUNDED.map((line) => `${line}-rounding-flagged`);
+/** One faulty line passed; each is named, also where another was found. */
+const passed = (draw: Draw, line: Line): readonly string[] | null => (faultsIn(draw).includes(line) ? faultsIn(draw).filter((one) => one !== line) : null);
+const flagged = (draw: Draw, line: Line | undefined): readonly string[] | null => (line !== undefined && coarseIn(draw).includes(line) ? [...faultsIn(draw), line] : null);
 
 const read = (say: Say, line: Line): Readonly<Record<string, string>> => valuesOf({ [line]: say.about(line) }, line);
 const SENTENCES: Readonly<Record<Line, (values: Readonly<Record<string, string>>) => string>> = {
@@ -133,10 +137,8 @@ export const printFault: TrayFamily = {
   draw: drawn,
   faults: faultsIn,
   slips: [
-    { id: "share-passed", gives: (draw) => passed(draw, ["failed", "healed", "published"]) },
-    { id: "sum-passed", gives: (draw) => passed(draw, ["groups"]) },
-    { id: "outside-its-ends", gives: (draw) => passed(draw, ["interval", "spread"]) },
-    { id: "rounding-flagged", gives: (draw) => (coarseIn(draw).length === 0 ? null : [...faultsIn(draw), ...coarseIn(draw)]) },
+    ...LINES.map((line) => ({ id: `${line}-passed`, gives: (draw: Draw) => passed(draw, line) })),
+    ...roundedIds.map((id, at) => ({ id, gives: (draw: Draw) => flagged(draw, ROUNDED[at]) })),
     { id: "everything-flagged", gives: (draw) => [...(draw.shown ?? [])] },
   ],
   words: {
@@ -152,10 +154,10 @@ export const printFault: TrayFamily = {
       thing: (say, id) => SENTENCES[id as Line](read(say, id as Line)),
       nothing: "All lines agree with themselves",
       slips: {
-        "share-passed": { name: "a share passed", because: () => ["A line gives the count, the total and the share, and they do not agree. Divide; it takes ten seconds. A published abstract once printed 21 of 1015 as 1.4 per cent."] },
-        "sum-passed": { name: "a sum passed", because: () => ["The groups do not add up to the total. Somebody was counted twice, or not at all."] },
-        "outside-its-ends": { name: "a value outside its own ends", because: () => ["A mean lies inside its range, and a rate inside its interval. One of the three numbers is wrong."] },
-        "rounding-flagged": { name: "rounding taken for a fault", because: () => ["A share printed in whole per cents is less fine, not wrong. It is a fault only where another whole number would have been nearer."] },
+        ...alike(passedIds(SHARES), { name: "a share passed", because: () => ["A line gives the count, the total and the share, and they do not agree. Divide; it takes ten seconds. A published abstract once printed 21 of 1015 as 1.4 per cent."] }),
+        "groups-passed": { name: "a sum passed", because: () => ["The groups do not add up to the total. Somebody was counted twice, or not at all."] },
+        ...alike(passedIds(INSIDE), { name: "a value outside its own ends", because: () => ["A mean lies inside its range, and a rate inside its interval. One of the three numbers is wrong."] }),
+        ...alike(roundedIds, { name: "rounding taken for a fault", because: () => ["A share printed in whole per cents is less fine, not wrong. It is a fault only where another whole number would have been nearer."] }),
         "everything-flagged": { name: "everything flagged", because: () => ["Distrust is not reckoning. Most lines agree with themselves; say which does not, and why."] },
       },
       working: (say) => linesHeld(say).map((line) => checkOf(say, line)),
