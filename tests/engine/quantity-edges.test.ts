@@ -55,7 +55,7 @@ describe("a typed number at its edges", () => {
   it("may be 40 characters long and no longer", () => {
     expect(read(`${"0".repeat(37)}7.2`)).toMatchObject({ value: "7.2" });
     expect(read(`${"0".repeat(38)}7.2`)).toEqual({ reason: "too-long" });
-    expect(read(`x${"9".repeat(39)}`)).toEqual({ reason: "two-numbers", found: `x${"9".repeat(39)}` });
+    expect(read(`x${"9".repeat(39)}`)).toEqual({ reason: "not-first", found: `x${"9".repeat(39)}` });
   });
   it("may have nine powers of ten and no more", () => {
     expect([read("1e9"), read("1e-9"), read("2e0"), read("2E-1"), read("-2e+1")]).toEqual([
@@ -71,7 +71,7 @@ describe("a typed number at its edges", () => {
   });
   it("names the piece that it could not read", () => {
     expect([read("½"), read("abc"), read("--7"), read("0x1f"), read("+0x1f")]).toEqual([
-      { reason: "fraction", found: "½" }, { reason: "no-number", found: "abc" }, { reason: "two-numbers", found: "--7" }, { reason: "no-number", found: "0x1f" }, { reason: "no-number", found: "+0x1f" },
+      { reason: "fraction", found: "½" }, { reason: "no-number", found: "abc" }, { reason: "not-first", found: "--7" }, { reason: "no-number", found: "0x1f" }, { reason: "no-number", found: "+0x1f" },
     ]);
     expect([read("1/2"), read("1 1/2"), read("3½"), read("1x5"), read("7 8"), read("12 50")]).toEqual([
       { reason: "fraction", found: "/2" }, { reason: "fraction", found: "1/2" }, { reason: "fraction", found: "½" }, { reason: "two-numbers", found: "x5" }, { reason: "two-numbers", found: "8" }, { reason: "two-numbers", found: "50" },

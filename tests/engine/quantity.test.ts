@@ -26,7 +26,7 @@ describe("reading what a learner typed", () => {
   it("names the reason for everything else", () => {
     const reasons = {
       "": "empty", "   ": "empty", abc: "no-number", "1,640": "two-readings", "16.4 kg": "foreign-unit", "16.4 zorps": "unknown-unit",
-      "7 or 8": "two-numbers", "7-8": "two-numbers", "7 8": "two-numbers", "1/2": "fraction", "½": "fraction", "0x10": "no-number", NaN: "no-number", Infinity: "no-number", "--7": "two-numbers", ["9".repeat(400)]: "too-long",
+      "7 or 8": "two-numbers", "7-8": "two-numbers", "7 8": "two-numbers", "1/2": "fraction", "½": "fraction", "0x10": "no-number", NaN: "no-number", Infinity: "no-number", "--7": "not-first", "about 7": "not-first", "about 7 or 8": "two-numbers", "≈12,5": "not-first", ["9".repeat(400)]: "too-long",
     };
     expect(Object.keys(reasons).map((text) => [text.slice(0, 12), read(text)])).toEqual(Object.entries(reasons).map(([text, reason]) => [text.slice(0, 12), reason]));
     expect(read("1.640,5")).toBe("two-readings");

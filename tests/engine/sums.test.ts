@@ -11,7 +11,7 @@ import type { Response } from "../../src/engine/question/response.ts";
 import { placesOf } from "../../src/engine/quantity/places.ts";
 import { sayFor } from "../../src/engine/question/say.ts";
 import { typedAs } from "../../src/engine/question/solve.ts";
-import { firstOf } from "../../src/engine/question/verdict.ts";
+import { wholeOf } from "../../src/engine/question/verdict.ts";
 import { DRAW, order, pair, sum } from "../support/plain-families.ts";
 
 /** How a sum is marked, on a shelf where 7.2 mm fit, rounded down to half a millimetre, and less is safe. */
@@ -55,7 +55,7 @@ describe("one number", () => {
     expect(verdicts(["7.3", "7.2", "8", "7"], asking({ safeSide: "none", roundTo: 0.01 }), drawn(7.246))).toEqual(["rounding", "rounding", "safe-side", "safe-side"]);
   });
   it("gives its reason and the piece found where it cannot be read", () => {
-    expect(say("about 7")).toEqual({ accepted: { fitMm: { from: "7.0", to: "7.2" } }, verdict: "not-recognised", score: 0, reason: "two-numbers", parts: [{ ask: "fitMm", verdict: "not-recognised", reason: "two-numbers", found: "about 7" }] });
+    expect(say("about 7")).toEqual({ accepted: { fitMm: { from: "7.0", to: "7.2" } }, verdict: "not-recognised", score: 0, reason: "not-first", parts: [{ ask: "fitMm", verdict: "not-recognised", reason: "not-first", found: "about 7" }] });
     expect(say("")).toMatchObject({ reason: "empty", parts: [{ ask: "fitMm", verdict: "not-recognised", reason: "empty" }] });
     expect("found" in (say("").parts[0] ?? {})).toBe(false);
     expect(markSum(sum, DRAW, { kind: "sum", texts: {} })).toMatchObject({ verdict: "not-recognised", reason: "part-missing" });
@@ -114,6 +114,12 @@ describe("two numbers", () => {
     expect(seen).toHaveLength(1);
     expect(marked("2.1", "7.2", { ...pair, isUnsafe: () => false }).verdict).toBe("safe-side");
   });
+  it("take a value of another unit by the digits that were typed, and no further than a tenth of the step", () => {
+    const head: SumFamily = { ...sum, unsafe: true, solve: () => ({ fitMm: 70.4 }), asks: [{ id: "fitMm", unit: "mmHg", roundTo: 1, rounding: "down", safeSide: "down" }] };
+    // 70.4 mmHg are 9.38590 kPa (13.5951 × 9.80665 Pa a millimetre): typed with three decimals it is 70.4008 mmHg.
+    const code = (text: string) => markSum(head, DRAW, { kind: "sum", text }).verdict;
+    expect([code("9.386 kPa"), code("9.39 kPa"), code("9.5 kPa"), code("70.4008"), code("70.41")]).toEqual(["right", "right", "unsafe-side", "unsafe-side", "unsafe-side"]);
+  });
   it("are typed as asked", () => {
     expect(typedAs(pair, { leastMm: 2, greatestMm: 7.28 })).toEqual({ kind: "sum", texts: { leastMm: "2.0", greatestMm: "7.2" } });
     expect(typedAs(sum, { fitMm: 7.2 })).toEqual({ kind: "sum", text: "7.0" });
@@ -121,8 +127,9 @@ describe("two numbers", () => {
     expect(markSum({ ...pair, solve: () => ({ says: "none" }) }, DRAW, { kind: "sum", says: "none" }).accepted).toEqual({});
     expect(markSum({ ...pair, solve: () => ({ leastMm: 2.01, greatestMm: 7.28 }) }, DRAW, { kind: "sum", texts: {} }).accepted).toEqual({ leastMm: { from: "2.01", to: "2.1" }, greatestMm: { from: "7.2", to: "7.28" } });
   });
-  it("take the first verdict of the stated order", () => {
-    expect([firstOf(["safe-side", "unit-or-power", "rounding"]), firstOf(["safe-side", "not-recognised"]), firstOf([])]).toEqual(["unit-or-power", "not-recognised", "safe-side"]);
+  it("take the gravest verdict: a rounding or a unit only where nothing is plainly off", () => {
+    expect([wholeOf(["safe-side", "unit-or-power", "rounding"]), wholeOf(["safe-side", "not-recognised"]), wholeOf([])]).toEqual(["safe-side", "not-recognised", "safe-side"]);
+    expect([wholeOf(["rounding", "unit-or-power"]), wholeOf(["rounding"]), wholeOf(["rounding", "unsafe-side", "safe-side"])]).toEqual(["unit-or-power", "rounding", "unsafe-side"]);
   });
 });
 

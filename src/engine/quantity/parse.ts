@@ -6,6 +6,7 @@ export type UnreadableReason =
   | "empty"
   | "too-long"
   | "no-number"
+  | "not-first"
   | "two-numbers"
   | "two-readings"
   | "fraction"
@@ -51,12 +52,15 @@ const plain = (number: string): string => {
   return `${whole === "" ? "0" : whole}${fraction === "" ? "" : `.${fraction}`}`;
 };
 
+const NUMBERS = /\d+(?:[.,]\d+)?/g;
 const VULGAR = /[½¼¾⅓⅔]/;
 
 const unreadable = (text: string): Reading => {
   const short = text.slice(0, MOST_CHARACTERS);
   if (VULGAR.test(text)) return { reason: "fraction", found: short };
-  return /\d/.test(text) ? { reason: "two-numbers", found: short } : { reason: "no-number", found: short };
+  const numbers = text.match(NUMBERS)?.length ?? 0;
+  if (numbers === 0) return { reason: "no-number", found: short };
+  return { reason: numbers === 1 ? "not-first" : "two-numbers", found: short };
 };
 
 const afterNumber = (rest: string, unit: UnitId): Reading | UnitId => {

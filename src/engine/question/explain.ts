@@ -89,15 +89,22 @@ const movesOf = (family: Family, item: Item): readonly Move[] => {
   });
 };
 
+/** Beyond this many times the range of a given, or below this share of it, no child, list or room is like that. */
+const BEYOND = 2;
+
+/** True where a value of the given could be met with, and differs from the one that the question shows. */
+const isTelling = (needed: number, { least, greatest, step }: GivenSpec, shown: number): boolean =>
+  needed >= least / BEYOND && needed <= greatest * BEYOND && 2 * Math.abs(needed - shown) >= step;
+
 const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly string[] => {
   if (family.kind !== "sum") return [];
   const key = family.inverseOf;
   const part = verdict.parts.find(({ value }) => value !== undefined);
-  const spec = item.givens.find((given) => given.key === key);
+  const spec = family.givens.find((given) => given.key === key);
   if (key === undefined || spec === undefined || part?.value === undefined || verdict.verdict === "right") return [];
   const draw = rulesOf(family).drawOf(item);
   const needed = inverseGiven(family, draw, { key, ask: part.ask, value: Number(part.value) });
-  if (needed === null) return [];
+  if (needed === null || !isTelling(needed, spec, draw.givens[key] as number)) return [];
   const text = withUnit(asWritten(numberText(needed, 1), spec.unit), spec.unit);
   return family.words.en.inverse(sayOf(family, draw), { key, text });
 };

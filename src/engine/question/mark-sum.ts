@@ -1,6 +1,7 @@
-import { parseQuantity } from "../quantity/parse.ts";
-import { acceptedGrid, type GridSpan, type Span, spanText } from "../quantity/round.ts";
+import { parseQuantity, type Read } from "../quantity/parse.ts";
+import { acceptedGrid, gridOf, type GridSpan, type Span, spanText } from "../quantity/round.ts";
 import { type Typed, typedNumber, typedText, typedValue } from "../quantity/typed.ts";
+import { roughRatio } from "../quantity/units.ts";
 import { slipOf } from "./diagnose.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
@@ -8,7 +9,7 @@ import { type Marked, OTHER_KIND } from "./kind-rules.ts";
 import type { Response, SumResponse } from "./response.ts";
 import { solutionOf } from "./solve.ts";
 import { codeOf } from "./value-code.ts";
-import { type AskVerdict, firstOf, type VerdictCode } from "./verdict.ts";
+import { type AskVerdict, wholeOf, type VerdictCode } from "./verdict.ts";
 
 /** Text of one ask out of a response, or null where that part was left out. */
 const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | null => {
@@ -16,11 +17,18 @@ const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | n
   return "texts" in response ? (response.texts[ask.id] ?? null) : null;
 };
 
+/** How far a value typed in another unit may be off: half of its last digit, and never more than a tenth of the step that was asked for. */
+const slackOf = ({ typed, convertedFrom }: Read, { unit, roundTo }: AskSpec): number => {
+  if (convertedFrom === undefined) return 0;
+  const half = 10 ** -(typed.split(".")[1]?.length ?? 0) / 2;
+  return gridOf(Math.min(half * roughRatio(convertedFrom, unit), roundTo / 10));
+};
+
 const readAsk = (response: SumResponse, ask: AskSpec, only: boolean): AskVerdict | Typed => {
   const text = textFor(response, ask, only);
   if (text === null) return { ask: ask.id, verdict: "not-recognised", reason: "part-missing" };
   const reading = parseQuantity(text, ask.unit);
-  if ("value" in reading) return typedValue(reading.value);
+  if ("value" in reading) return typedValue(reading.value, slackOf(reading, ask));
   const { reason, found } = reading;
   return { ask: ask.id, verdict: "not-recognised", reason, ...(found === undefined ? {} : { found }) };
 };
@@ -47,12 +55,12 @@ const acceptedOf = ({ asks }: SumRules, spans: Spans): Readonly<Record<string, S
   return accepted;
 };
 
-interface Read {
+interface ReadParts {
   readonly parts: readonly AskVerdict[];
   readonly values: Readonly<Record<string, Typed>>;
 }
 
-const NOTHING_READ: Read = { parts: [], values: {} };
+const NOTHING_READ: ReadParts = { parts: [], values: {} };
 
 const codeFor = (value: Typed, ask: AskSpec, { family, solution, spans }: { family: SumRules; solution: Solution; spans: Spans }): VerdictCode => {
   const span = spans[ask.id];
@@ -60,7 +68,7 @@ const codeFor = (value: Typed, ask: AskSpec, { family, solution, spans }: { fami
   return codeOf(value, ask, { span, exact: solution[ask.id] as number, unsafe: family.unsafe });
 };
 
-const markParts = (response: SumResponse, marking: { family: SumRules; solution: Solution; spans: Spans }): Read => {
+const markParts = (response: SumResponse, marking: { family: SumRules; solution: Solution; spans: Spans }): ReadParts => {
   const { asks } = marking.family;
   const values: Record<string, Typed> = {};
   const parts = asks.map((ask): AskVerdict => {
@@ -78,15 +86,15 @@ const rightIn = (parts: readonly AskVerdict[]): number => {
   return right;
 };
 
-/** An overall verdict is right only where every part is; otherwise the first of the others in the stated order. */
+/** An overall verdict is right only where every part is; otherwise the gravest of the others decides. */
 const overall = (parts: readonly AskVerdict[]): VerdictCode => {
   const [only] = parts;
   if (parts.length === 1 && only) return only.verdict;
-  return rightIn(parts) === parts.length ? "right" : firstOf(parts.flatMap(({ verdict }) => (verdict === "right" ? [] : [verdict])));
+  return rightIn(parts) === parts.length ? "right" : wholeOf(parts.flatMap(({ verdict }) => (verdict === "right" ? [] : [verdict])));
 };
 
 /** True where the family itself says that these values could hurt somebody. */
-const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; values: Read["values"] }, typed: VerdictCode): boolean => {
+const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; values: ReadParts["values"] }, typed: VerdictCode): boolean => {
   if (!family.unsafe || !family.isUnsafe || typed === "right" || typed === "not-recognised") return false;
   const numbers = Object.fromEntries(Object.entries(values).map(([id, value]) => [id, typedNumber(value)]));
   return Object.keys(numbers).length > 0 && family.isUnsafe(draw, numbers);
@@ -94,7 +102,7 @@ const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; val
 
 const without = (reason: Marked["reason"]): Pick<Marked, "reason"> | object => (reason ? { reason } : {});
 
-/** Marks one response to a sum: every ask by itself, the whole by the first verdict in the stated order. */
+/** Marks one response to a sum: every ask by itself, the whole by the gravest of them. */
 export const markSum = (family: SumRules, draw: Draw, response: Response): Marked => {
   if (response.kind !== "sum") return OTHER_KIND;
   const solution = solutionOf(family, draw);

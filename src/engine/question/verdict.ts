@@ -12,6 +12,7 @@ export const REASONS: readonly Reason[] = [
   "empty",
   "too-long",
   "no-number",
+  "not-first",
   "two-numbers",
   "two-readings",
   "fraction",
@@ -55,6 +56,8 @@ export interface Verdict {
   readonly sources: readonly SourceMark[];
 }
 
-/** The verdict that comes first in the stated order. */
-export const firstOf = (codes: readonly VerdictCode[]): VerdictCode =>
-  VERDICTS.find((code) => codes.includes(code)) ?? "safe-side";
+/** Which part decides an answer of several parts: the whole is a slip of unit or rounding only where no part of it is plainly off. */
+const DECIDES: readonly VerdictCode[] = ["not-recognised", "unsafe-side", "safe-side", "unit-or-power", "rounding"];
+
+/** The verdict of an answer of which these parts are not right. */
+export const wholeOf = (wrong: readonly VerdictCode[]): VerdictCode => DECIDES.find((code) => wrong.includes(code)) ?? "safe-side";

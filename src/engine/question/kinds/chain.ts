@@ -7,7 +7,7 @@ import { type Compared, type KindRules, type Marked, missingPart, OTHER_KIND, pl
 import { markSum } from "../mark-sum.ts";
 import type { ChainResponse, Response, SumResponse } from "../response.ts";
 import { isTypable, slipAt, solvedAt, typedAs } from "../solve.ts";
-import { firstOf } from "../verdict.ts";
+import { wholeOf } from "../verdict.ts";
 
 const MOST_ERRORS_SHOWN = 1;
 /** A step that was left open. */
@@ -79,7 +79,7 @@ const markWhole = (walked: readonly Walked[]): Marked => {
   if (wrong.length === 0) return { verdict: "right", score: 1, parts, accepted };
   const score = walked.reduce((sum, { marked }) => sum + marked.score, 0) / walked.length;
   const named = wrong.slice(0, MOST_ERRORS_SHOWN).find(({ marked }) => marked.slip !== undefined)?.marked.slip;
-  return { verdict: firstOf(wrong.map(({ marked }) => marked.verdict)), score, parts, accepted, ...(named === undefined ? {} : { slip: named }) };
+  return { verdict: wholeOf(wrong.map(({ marked }) => marked.verdict)), score, parts, accepted, ...(named === undefined ? {} : { slip: named }) };
 };
 
 const mark = (family: ChainFamily, draw: Draw, response: Response): Marked => {
