@@ -10,19 +10,21 @@ interface WorthCase {
 }
 
 const CASES: Readonly<Record<string, WorthCase>> = {
-  "no-window": { told: "No depth is left on any line that can be reached from the portals, and the tear is worth repairing.", picks: "worth", reasons: ["no-window", "seen"] },
-  "near-nerve": { told: "The stitch belongs beside the popliteus tendon; the model says that every line there comes within the margin of the peroneal nerve.", picks: "worth", reasons: ["no-window", "seen"] },
+  "no-window": { told: "No depth is left on any line that can be reached from the portals. The tear is worth repairing, and the surgeon at the table has gone inside out in children before.", picks: "worth", reasons: ["no-window", "seen"] },
+  "near-nerve": { told: "The stitch belongs beside the popliteus tendon; the model says that every line there comes within the margin of the peroneal nerve. The senior surgeon, who knows the other way well, is scrubbed.", picks: "worth", reasons: ["no-window", "seen"] },
   "window-wide": { told: "A line with a wide window and a straight needle is there, and the tear is short.", picks: "not-here", reasons: ["window", "cut"] },
   "window-two-stitches": { told: "Two stitches are planned, both on lines with several millimetres of window.", picks: "not-here", reasons: ["window", "cut"] },
   "nobody-has-done-it": { told: "No line has a window. Nobody in the room has used a posterior retractor in a child.", picks: "ask", reasons: ["no-window", "skill"] },
   "anatomy-unknown": { told: "No line has a window. The child was operated on behind the knee before, and the notes are missing.", picks: "ask", reasons: ["no-window", "unknown"] },
-  "colleague-says-never": { told: "No line has a window. A colleague says: “With a retractor nothing ever happens.”", picks: "worth", reasons: ["no-window", "seen"] },
+  "colleague-says-never": { told: "No line has a window, and the surgeon has often used a retractor in children. A colleague says: “With a retractor nothing ever happens.”", picks: "worth", reasons: ["no-window", "seen"] },
   "habit": { told: "The plan shows a window on every line. A colleague says: “I always cut, then I am sure.”", picks: "not-here", reasons: ["window", "cut"] },
 };
 
 const caseOf = (about: string | undefined): WorthCase => CASES[about ?? ""] ?? (CASES["no-window"] as WorthCase);
 const inCase = (draw: Draw): WorthCase => caseOf(draw.about["case"]);
 const told = (say: Say): WorthCase => caseOf(say.about("case"));
+/** Where somebody has to be asked first, going on either way is unsafe. */
+const UNSAFE: Readonly<Record<WorthCase["picks"], readonly string[]>> = { worth: ["not-here", "always"], "not-here": ["always"], ask: ["worth", "not-here", "always"] };
 const OPTION_TEXTS = { worth: "Worth its cut", "not-here": "Not worth it: the needle line will do", ask: "Stop and ask before going on", always: "Always worth it: it makes harm impossible" } as const;
 
 const words: JudgeFamily["words"][Language] = {
@@ -48,6 +50,8 @@ const words: JudgeFamily["words"][Language] = {
     "zero-means-never": { name: "0 of 10 taken for never", because: () => ["In ten adult knees with a retractor no branch was caught, and in ten without it two were. None of ten still allows more than one in four."] },
     "cut-for-safety": { name: "cut where a window was", because: () => ["The retractor is the way out, not the way in. Where a line has a window, the cut only adds harm of its own."] },
     "line-forced": { name: "line kept without a window", because: () => ["A line without a window is not made better by hope. Change the technique, or ask."] },
+    "gone-ahead": { name: "gone ahead without asking", because: (say) => [say.about("case") === "anatomy-unknown" ? "What lies behind this knee may not be where it should be. Without the notes a cut is a guess." : "A way that nobody in the room has gone in a child is not begun on this child. Ask, or send for somebody who has."] },
+    "asked-without-need": { name: "asked where the case answers", because: () => ["Asking is never wrong in a theatre. Here the window, or the person who knows the other way, is already there."] },
   },
   working: (say) => [`Is there a line with a window? Can the retractor be seen, and has somebody here done it?`, `Here: ${OPTION_TEXTS[told(say).picks].toLowerCase()}.`, "Deutsch 1999, adult knees: a nerve branch caught in 2 of 10 without a retractor, 0 of 10 with one."],
   right: (say) => [`${OPTION_TEXTS[told(say).picks]}. Window first, then technique, then who is in the room.`],
@@ -77,11 +81,13 @@ export const retractorWorth: JudgeFamily = {
     const { picks, reasons } = inCase(draw);
     return { picks, reasons };
   },
-  unsafeOptions: (draw) => (inCase(draw).reasons.includes("no-window") ? ["not-here", "always"] : ["always"]),
+  unsafeOptions: (draw) => UNSAFE[inCase(draw).picks],
   slips: [
     { id: "zero-means-never", gives: () => ({ picks: "always", reasons: ["never"] }) },
     { id: "cut-for-safety", gives: (draw) => (inCase(draw).picks === "not-here" ? { picks: "worth", reasons: ["seen"] } : null) },
     { id: "line-forced", gives: (draw) => (inCase(draw).picks === "not-here" ? null : { picks: "not-here", reasons: ["cut"] }) },
+    { id: "gone-ahead", gives: (draw) => (inCase(draw).picks === "ask" ? { picks: "worth", reasons: inCase(draw).reasons } : null) },
+    { id: "asked-without-need", gives: (draw) => (inCase(draw).picks === "ask" ? null : { picks: "ask", reasons: inCase(draw).reasons }) },
   ],
   words: { en: words },
 };

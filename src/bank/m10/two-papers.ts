@@ -83,6 +83,8 @@ const words: JudgeFamily["words"][Language] = {
   slips: {
     averaged: { name: "averaged", because: () => ["Two different quantities have no average. Half of their sum is the distance to nothing."] },
     "the-other-one": { name: "the other paper", because: (say) => [`The question is answered by ${chosen(say)}. What decides is ${because(say)}.`] },
+    "both-rejected": { name: "both rejected", because: (say) => [`One of them does answer the question: ${chosen(say)}. That the other ends elsewhere, or is of others, takes nothing from it.`] },
+    "second-though-neither": { name: "one taken where neither holds", because: (say) => [`Neither answers this question. What decides is ${because(say)}.`] },
     "machine-blamed": { name: "the machine blamed", because: () => ["Cadaver, scan and film differ by a little. Here the quantities differ: that is the reason, not the machine."] },
   },
   working: (say) => [`Ask of each value: from where, to what, along which line, in whom, how far bent.`, `It is ${chosen(say)}. What decides is ${because(say)}.`],
@@ -116,6 +118,8 @@ export const twoPapers: JudgeFamily = {
   slips: [
     { id: "averaged", gives: (draw) => ({ picks: "average", reasons: caseOf(draw).reasons }) },
     { id: "the-other-one", gives: (draw) => ({ picks: caseOf(draw).picks === "first" ? "second" : "first", reasons: caseOf(draw).reasons }) },
+    { id: "both-rejected", gives: (draw) => (caseOf(draw).picks === "neither" ? null : { picks: "neither", reasons: caseOf(draw).reasons }) },
+    { id: "second-though-neither", gives: (draw) => (caseOf(draw).picks === "neither" ? { picks: "second", reasons: caseOf(draw).reasons } : null) },
     { id: "machine-blamed", gives: (draw) => ({ picks: caseOf(draw).picks, reasons: ["imaging"] }) },
   ],
   words: { en: words },

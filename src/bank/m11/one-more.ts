@@ -82,6 +82,8 @@ export const oneMore: JudgeFamily = {
     { id: "one-more-to-be-safe", gives: instead("between", (draw) => decide(draw).picks === "stop" && isPlanDone(draw)) },
     { id: "more-of-the-same", gives: instead("between", (draw) => decide(draw).picks === "technique") },
     { id: "same-face-again", gives: instead("between", (draw) => decide(draw).picks === "face") },
+    { id: "other-face-first", gives: instead("face", (draw) => decide(draw).picks !== "face") },
+    { id: "technique-too-soon", gives: instead("technique", (draw) => decide(draw).picks !== "technique") },
     { id: "plan-as-the-reason", gives: (draw) => ({ picks: decide(draw).picks, reasons: ["planned"] }) },
   ],
   words: {
@@ -104,6 +106,8 @@ export const oneMore: JudgeFamily = {
         "one-more-to-be-safe": { name: "one more to be safe", because: () => ["Everything holds. One more is two holes, minutes of cuff, and another pass toward what lies behind."] },
         "more-of-the-same": { name: "more of the same", because: (say) => [`${found(say)} Another stitch of the same kind meets the same trouble.`] },
         "same-face-again": { name: "same face again", because: () => ["It is the other face that opens. One more on this face holds what already holds."] },
+        "other-face-first": { name: "the other face without a finding", because: (say) => [`${found(say)} Nothing of that is a finding on the other face alone, and only then does the sheet ask for one more there.`] },
+        "technique-too-soon": { name: "technique changed too soon", because: (say) => [`${found(say)} No stitch has cut through, and no place is out of reach: the sheet stays with this technique.`] },
         "plan-as-the-reason": { name: "plan given as the reason", because: () => ["The number was a plan. What the probe finds and what the gap measures are reasons; the plan is not."] },
       },
       working: (say) => [

@@ -53,6 +53,7 @@ const words: JudgeFamily["words"][Language] = {
   slips: {
     "pump-into-the-joint": { name: "pump into the joint", because: () => [`A limit by weight says nothing about cartilage. ${shares()} None of these is a rate for children.`] },
     "within-so-anywhere": { name: "within the limit, so anywhere", because: () => ["The limit guards the heart and the brain. Cartilage is another question, and all common agents harm it."] },
+    "asked-though-known": { name: "asked where it is known", because: () => ["Asking is never wrong in a theatre. Here the volume is within the limit, and what is asked is the place."] },
     "limit-not-asked": { name: "given before the limit was known", because: () => ["What was given before, or what the child weighs, is not known. Without it there is no limit to be within."] },
   },
   working: (say) => ["First: can the limit be reckoned? Weight with its date, and everything given before.", "Then the place: all common agents harm cartilage, infusions most; at the portals they served as well after one hour.", `Here: ${decided(say).toLowerCase()}.`],
@@ -84,6 +85,7 @@ export const injectionSite: JudgeFamily = {
   slips: [
     { id: "pump-into-the-joint", gives: () => ({ picks: "pump", reasons: ["weak-is-harmless"] }) },
     { id: "within-so-anywhere", gives: () => ({ picks: "joint", reasons: ["within-so-anywhere"] }) },
+    { id: "asked-though-known", gives: (draw) => (decide(draw).picks === "ask" ? null : { picks: "ask", reasons: decide(draw).reasons }) },
     { id: "limit-not-asked", gives: (draw) => (decide(draw).picks === "ask" ? PORTALS : null) },
   ],
   words: { en: words },

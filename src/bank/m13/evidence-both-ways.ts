@@ -54,6 +54,7 @@ const words: JudgeFamily["words"][Language] = {
   slips: {
     "carried-over": { name: "carried over to another device", because: () => ["For cystoscopes single use weighed less, for gastroscopes reuse did. From another device nothing follows for ours."] },
     "denied-altogether": { name: "denied where it holds", because: () => ["A sentence that stays with the device that was measured may be taken at its word. Look whether it reads the two numbers rightly."] },
+    "contradiction-seen": { name: "a contradiction seen", because: () => ["The study does not speak of that, so it cannot contradict it either. It says nothing for the sentence and nothing against it."] },
     "read-the-wrong-way": { name: "sentence not set beside the numbers", because: (say) => [`${study(say)} Set the sentence beside these two numbers before anything else: is it about them, and does it say what they say?`] },
   },
   working: (say) => ["Is the sentence about the device that was measured? Then compare it with the numbers.", "Is it about a needle kit? No study is. Is it about other devices, or about all? Results go both ways.", `Here: ${decided(say).toLowerCase()}.`],
@@ -89,6 +90,7 @@ export const evidenceBothWays: JudgeFamily = {
   slips: [
     { id: "carried-over", gives: () => ({ picks: "proven", reasons: ["bigger-sample"] }) },
     { id: "denied-altogether", gives: (draw) => (judgementOf(draw).picks === "nothing-here" ? null : { picks: "nothing-here", reasons: ["other-device"] }) },
+    { id: "contradiction-seen", gives: (draw) => (judgementOf(draw).picks === "nothing-here" ? { picks: "contradicts", reasons: judgementOf(draw).reasons } : null) },
     { id: "read-the-wrong-way", gives: (draw) => { const { picks } = judgementOf(draw); return { picks: picks === "holds-there" ? "contradicts" : "holds-there", reasons: ["obvious"] }; } },
   ],
   words: { en: words },
