@@ -30,14 +30,23 @@ interface Band {
   readonly sdMm: number;
 }
 
-/** Widths within two spreads of the own mean, where the neighbour's band gives another score. */
-const tellingWidths = (own: Band, other: Band): readonly number[] => {
+const findWidths = (own: Band, other: Band): readonly number[] => {
   const score = (tenths: number, { meanMm, sdMm }: Band): number => (tenths / TENTHS - meanMm) / sdMm;
   const from = Math.ceil((own.meanMm - 2 * own.sdMm) * TENTHS);
   const to = Math.floor((own.meanMm + 2 * own.sdMm) * TENTHS);
   return Array.from({ length: to - from + 1 }, (_, at) => from + at)
     .filter((tenths) => Math.abs(score(tenths, own)) >= LEAST_SCORE && Math.abs(score(tenths, own) - score(tenths, other)) >= LEAST_GAP)
     .map((tenths) => tenths / TENTHS);
+};
+
+const WIDTHS = new Map<string, readonly number[]>();
+
+/** Widths within two spreads of the own mean, where the neighbour's band gives another score; looked for once a pair of bands. */
+const tellingWidths = (ownBand: string, otherBand: string): readonly number[] => {
+  const pair = `${ownBand} ${otherBand}`;
+  const known = WIDTHS.get(pair) ?? findWidths(widthOf(ownBand), widthOf(otherBand));
+  WIDTHS.set(pair, known);
+  return known;
 };
 
 /** 01c: how many spreads a child's zone lies from the mean of its age band. */
@@ -67,7 +76,7 @@ export const zScore: SumFamily = {
     const firstYear = 5 + 3 * at;
     const years = chance.pick([firstYear, firstYear + 1, firstYear + 2, firstYear + 2, firstYear + 3, firstYear + 3, firstYear + 4, firstYear + 5]);
     const [low, high] = [widthOf(younger), widthOf(older)];
-    const widths = bandOf(years) === older ? tellingWidths(high, low) : tellingWidths(low, high);
+    const widths = bandOf(years) === older ? tellingWidths(older, younger) : tellingWidths(younger, older);
     const from = (band: string) => ({ from: "study" as const, entry: pinOf(band) });
     return {
       givens: { distanceMm: chance.pick(widths), youngerMeanMm: low.meanMm, youngerSdMm: low.sdMm, olderMeanMm: high.meanMm, olderSdMm: high.sdMm },

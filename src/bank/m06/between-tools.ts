@@ -28,11 +28,19 @@ const fromHalves = (givens: Givens): number => 2 * DEGREES * Math.asin(sides(giv
 const steps = ({ least, greatest }: { readonly least: number; readonly greatest: number }): readonly number[] => Array.from({ length: greatest - least + 1 }, (_, at) => least + at);
 const toolsBeside = (scopeMm: number): readonly number[] =>
   steps(TOOL).filter((toolMm) => Math.abs(toolMm - scopeMm) >= LEAST_DIFFERENCE_MM && Math.abs(toolMm - scopeMm) <= GREATEST_DIFFERENCE_MM);
-const gapsBetween = (scopeMm: number, toolMm: number): readonly number[] =>
+const findGaps = (scopeMm: number, toolMm: number): readonly number[] =>
   steps(GAP).filter((portalGapMm) => {
     const givens = { portalGapMm, scopeMm, toolMm };
     return portalGapMm >= Math.abs(scopeMm - toolMm) + 5 && Math.abs(fromHalves(givens) - plain(givens)) >= TELLING_DEG;
   });
+const GAPS = new Map<number, readonly number[]>();
+/** Looked for once a pair of sides. */
+const gapsBetween = (scopeMm: number, toolMm: number): readonly number[] => {
+  const pair = scopeMm * (TOOL.greatest + 1) + toolMm;
+  const known = GAPS.get(pair) ?? findGaps(scopeMm, toolMm);
+  GAPS.set(pair, known);
+  return known;
+};
 const plain = (givens: Givens): number => (angleOf(givens) as Record<string, number>)["angleDeg"] ?? 0;
 const tenth = { places: 1, unit: "deg" } as const;
 const cosine = (say: Say): number => (say.value("scopeMm") ** 2 + say.value("toolMm") ** 2 - say.value("portalGapMm") ** 2) / (2 * say.value("scopeMm") * say.value("toolMm"));

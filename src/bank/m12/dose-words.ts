@@ -86,10 +86,19 @@ const strengthKey = (prefix: string, percent: number): string => `${prefix}${STR
 /** A strength as the given of the grid that it fits. */
 export const strengthGiven = (prefix: string, percent: number): Givens => ({ [strengthKey(prefix, percent)]: percent });
 
+/** Whole keys by prefix: a draw asks for them again and again. */
+const KEYS_BY_PREFIX = new Map<string, readonly string[]>();
+
+const strengthKeys = (prefix: string): readonly string[] => {
+  const known = KEYS_BY_PREFIX.get(prefix) ?? STRENGTH_KEYS.map((key) => `${prefix}${key}`);
+  KEYS_BY_PREFIX.set(prefix, known);
+  return known;
+};
+
 /** The strength that a draw holds, in per cent. */
 export const strengthIn = (givens: Givens, prefix: string): number => {
-  const held = STRENGTH_KEYS.find((key) => Object.hasOwn(givens, `${prefix}${key}`)) ?? "Percent";
-  return given(givens, `${prefix}${held}`);
+  const keys = strengthKeys(prefix);
+  return given(givens, keys.find((key) => key in givens) ?? keys[0] ?? prefix);
 };
 
 /** The same label for each grid of a strength. */

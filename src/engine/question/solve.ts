@@ -16,8 +16,8 @@ export const typedAs = (family: Pick<SumRules, "asks">, solution: Solution): Sum
 /** What tells how a solution would be typed: cheaper than its text. */
 const typedKey = (asks: readonly AskSpec[], solution: Solution): number | string => {
   if (isSays(solution)) return solution.says;
-  const [only] = asks;
-  if (asks.length === 1 && only) return askedGrid(solution[only.id] as number, only.roundTo, only.rounding);
+  const only = asks[0];
+  if (asks.length === 1 && only !== undefined) return askedGrid(solution[only.id] as number, only.roundTo, only.rounding);
   return asks.map(({ id, roundTo, rounding }) => askedGrid(solution[id] as number, roundTo, rounding)).join(" ");
 };
 
