@@ -84,6 +84,27 @@ describe("a cohort of twenty-four", () => {
     await close();
   });
 
+  it("prints a card with four questions on one side, with every caution once and no letter too small", async () => {
+    const { page, close } = await open(PAGE);
+    await page.addInitScript(() => { window.print = () => undefined; });
+    await page.reload();
+    await shown(page, papers);
+    await page.getByRole("button", { name: "Print all cards" }).click();
+    await page.locator(".understanding[data-print=cards]").waitFor();
+    await page.emulateMedia({ media: "print" });
+    const cards = await page.locator(".talk-card").evaluateAll((all) => all.map((card) => {
+      const seen = [...card.querySelectorAll<HTMLElement>("p, li, h4, h5")].filter((one) => one.offsetParent !== null);
+      const cautions = seen.map((one) => one.dataset["caution"]).filter((id) => id !== undefined && id !== "C10");
+      return { questions: card.querySelectorAll(".talk-question").length, twice: cautions.filter((id, at) => cautions.indexOf(id) !== at), leastPt: Math.min(...seen.map((one) => Number.parseFloat(getComputedStyle(one).fontSize))) * 0.75 };
+    }));
+    expect(cards.filter(({ questions }) => questions === 4).length).toBeGreaterThan(10);
+    for (const { twice, leastPt } of cards) expect([twice, leastPt >= 8.5]).toEqual([[], true]);
+    const sides = (await page.pdf({ preferCSSPageSize: true })).toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(sides).toBeGreaterThan(10);
+    expect(sides).toBeLessThanOrEqual(cards.length);
+    await close();
+  });
+
   it("prints all cards or the completion list alone", async () => {
     const { page, close } = await open(PAGE);
     await page.addInitScript(() => { window.print = () => undefined; });

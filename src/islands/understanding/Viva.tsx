@@ -29,14 +29,23 @@ const Stem = ({ drawn }: { readonly drawn: VivaQuestion["drawn"] }) => {
   );
 };
 
-const Question = ({ question: { mark, title, said, asks, drawn } }: { readonly question: VivaQuestion }) => (
+/** C8 is in the figure that a question has on its own page. */
+const cautionsOf = ({ drawn }: VivaQuestion): readonly string[] => (drawn?.item.cautions ?? []).filter((id) => id !== "C8");
+
+interface QuestionProps {
+  readonly question: VivaQuestion;
+  /** Cautions that stand under an earlier question of the card: on paper each stands once. */
+  readonly before: readonly string[];
+}
+
+const Question = ({ question, question: { mark, title, said, asks, drawn }, before }: QuestionProps) => (
   <div className={mark.verdict === "unsafe-side" ? "talk-question unsafe" : "talk-question"}>
     <h5><Glyph id={`v-${mark.verdict}`} /> {filled(words.question, { at: String(mark.slot + 1), title })}</h5>
     <p>{said}</p>
     <p className="l"><b>{words.ask}</b></p>
     <ul>{asks.map((ask) => <li key={ask}>{ask}</li>)}</ul>
     <Stem drawn={drawn} />
-    {(drawn?.item.cautions ?? []).filter((id) => id !== "C8").map((id) => <p key={id} className="caution" data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
+    {cautionsOf(question).map((id) => <p key={id} className={before.includes(id) ? "caution no-print" : "caution"} data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
     {mark.verdict === "unsafe-side" ? <p className="caution stop" data-caution="C10"><span className="id">C10</span> {cautionText("C10")}</p> : null}
   </div>
 );
@@ -45,7 +54,7 @@ const Card = ({ card }: { readonly card: VivaCard }) => (
   <article className="talk-card">
     <h4>{filled(words.card, { learner: card.learner })}</h4>
     <p className="l">{filled(words.handed, { attempt: String(card.attempt), day: dayOfMoment(card.handedInAt) })}</p>
-    {card.questions.length === 0 ? <p>{words.empty}</p> : card.questions.map((question) => <Question key={question.mark.slot} question={question} />)}
+    {card.questions.length === 0 ? <p>{words.empty}</p> : card.questions.map((question, at) => <Question key={question.mark.slot} question={question} before={card.questions.slice(0, at).flatMap(cautionsOf)} />)}
     {card.more === 0 ? null : <p className="note">{filled(words.more, { count: String(card.more) })}</p>}
     <p className="signed">{words.supervisor}</p>
     {["C6", "C12"].map((id) => <p key={id} className="caution" data-caution={id}><span className="id">{id}</span> {cautionText(id)}</p>)}
