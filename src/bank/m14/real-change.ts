@@ -33,8 +33,8 @@ const solved = (givens: Givens): Solution => {
 const withError = (givens: Givens, detectablePoints: number): Solution => ({ detectablePoints, leastAfterPoints: leastAfter(givens, detectablePoints) });
 /** The rounded change added, where that makes another score. */
 const roundedEarly = (givens: Givens): Solution | null => {
-  const early = leastAfter(givens, Number(asAsked(sdc(givens), "0.1", "nearest")));
-  const isOther = asAsked(early, "0.1", "up") !== asAsked(leastAfter(givens, sdc(givens)), "0.1", "up");
+  const early = leastAfter(givens, Number(asAsked(sdc(givens), 0.1, "nearest")));
+  const isOther = asAsked(early, 0.1, "up") !== asAsked(leastAfter(givens, sdc(givens)), 0.1, "up");
   return isOther && !isNone(givens) ? { detectablePoints: sdc(givens), leastAfterPoints: early } : null;
 };
 const isNone = (givens: Givens): boolean => "says" in solved(givens);
