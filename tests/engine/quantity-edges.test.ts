@@ -4,9 +4,10 @@ import { numberText, printed, unitText, withUnit } from "../../src/engine/quanti
 import { compareOnGrid, fromGrid, sumOnGrid, toGrid } from "../../src/engine/quantity/grid.ts";
 import { parseQuantity } from "../../src/engine/quantity/parse.ts";
 import { requireCount, requireFinite, requireNotNegative, requireNumber, requirePositive } from "../../src/engine/quantity/require.ts";
-import { acceptedSpan, asAsked, exactOf, isInSpan, type Rounding, roundTo } from "../../src/engine/quantity/round.ts";
+import { asAsked, type Rounding } from "../../src/engine/quantity/round.ts";
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, ROOT_TOLERANCE } from "../../src/engine/quantity/tolerance.ts";
 import { convert, isUnitId, sameDimension, siblings, unitNamed } from "../../src/engine/quantity/units.ts";
+import { acceptedSpan, exactOf, isInSpan, roundTo } from "../support/exact-marks.ts";
 
 /** Where one digit more or less changes what happens. Expected values are worked by hand. */
 

@@ -3,10 +3,11 @@ import { describe, expect, it } from "vitest";
 import { compare, decimal, divide, multiply, toText, trimmed } from "../../src/engine/quantity/decimal.ts";
 import { compareOnGrid, fromGrid, sumOnGrid, toGrid } from "../../src/engine/quantity/grid.ts";
 import { parseQuantity } from "../../src/engine/quantity/parse.ts";
-import { acceptedSpan, asAsked, isInSpan } from "../../src/engine/quantity/round.ts";
+import { asAsked } from "../../src/engine/quantity/round.ts";
 import { convert, UNITS, type UnitId } from "../../src/engine/quantity/units.ts";
 import { asWritten, numberText, withUnit } from "../../src/engine/quantity/format.ts";
 import { howMany } from "../support/how-many.ts";
+import { acceptedSpan, isInSpan } from "../support/exact-marks.ts";
 
 const SEED = 20261125;
 const read = (text: string, unit: UnitId = "mm"): string => {

@@ -1,7 +1,6 @@
-import { add, compare, type Decimal, decimal, decimalOf, multiply, subtract } from "./decimal.ts";
 import { toGrid } from "./grid.ts";
 import { placesOf } from "./places.ts";
-import { GRID_PER_UNIT, RECORD_PLACES } from "./tolerance.ts";
+import { GRID_PER_UNIT } from "./tolerance.ts";
 
 export type Rounding = "nearest" | "down" | "up";
 
@@ -10,28 +9,6 @@ export interface Span {
   readonly from: string;
   readonly to: string;
 }
-
-const HALF: Decimal = { units: 5n, places: 1 };
-
-/** Exact value of a computed double: rounded to six decimals, so that 3.2000000000000002 is 3.2. */
-export const exactOf = (value: number): Decimal => decimalOf(value, RECORD_PLACES);
-
-const floorUnits = (value: Decimal, step: Decimal): bigint => {
-  const places = Math.max(value.places, step.places);
-  const scaled = value.units * 10n ** BigInt(places - value.places);
-  const unit = step.units * 10n ** BigInt(places - step.places);
-  const quotient = scaled / unit;
-  return scaled % unit !== 0n && scaled < 0n ? quotient - 1n : quotient;
-};
-
-/** A decimal rounded to whole steps. Halves go up, away from the lower neighbour. */
-export const roundTo = (value: Decimal, step: Decimal, rounding: Rounding): Decimal => {
-  const low: Decimal = { units: floorUnits(value, step) * step.units, places: step.places };
-  if (compare(low, value) === 0 || rounding === "down") return low;
-  const high = add(low, step);
-  if (rounding === "up") return high;
-  return compare(subtract(value, low), multiply(step, HALF)) < 0 ? low : high;
-};
 
 /** The largest value that is rounded, typed and compared. */
 export const MOST_VALUE = 1_000_000_000;
@@ -94,10 +71,3 @@ export const spanText = ({ from, to }: GridSpan, step: number, rounding: Roundin
   const places = placesOf(step) + (rounding === "nearest" ? 1 : 0);
   return { from: gridText(from, places), to: gridText(to, places) };
 };
-
-/** The accepted span of an ask as text. */
-export const acceptedSpan = (value: number, step: number, rounding: Rounding): Span => spanText(acceptedGrid(value, step, rounding), step, rounding);
-
-/** True where the value lies in the span, ends included. */
-export const isInSpan = (value: Decimal, { from, to }: Span): boolean =>
-  compare(value, decimal(from)) >= 0 && compare(value, decimal(to)) <= 0;
