@@ -1,5 +1,5 @@
 import { add, compare, type Decimal, decimal, decimalOf, divide, multiply, subtract } from "../../src/engine/quantity/decimal.ts";
-import { acceptedGrid, type Rounding, type Span, spanText } from "../../src/engine/quantity/round.ts";
+import { acceptedGrid, asAsked, type Rounding, type Span, spanText } from "../../src/engine/quantity/round.ts";
 import { CONVERSION_PLACES, RECORD_PLACES } from "../../src/engine/quantity/tolerance.ts";
 import { siblings, UNITS } from "../../src/engine/quantity/units.ts";
 import type { AskSpec } from "../../src/engine/question/family-head.ts";
@@ -58,7 +58,9 @@ export const exactCode = (value: Decimal, ask: AskSpec, { exact, unsafe }: { rea
   if (isInSpan(value, span)) return "right";
   if (unsafe && isUnsafe(value, ask, span)) return "unsafe-side";
   const isNothing = value.units === 0n;
-  const isPower = !isZeroIn(span) && powersOf(value).some((one) => isInSpan(one, span));
-  if (!isNothing && (isPower || inOtherUnits(value, ask).some((one) => isInSpan(one, span)))) return "unit-or-power";
+  const whole = asAsked(exact, ask.roundTo, ask.rounding);
+  const ten: Span = ask.unit === "pieces" && ask.roundTo >= 1 ? { from: whole, to: whole } : span;
+  const candidates = [...powersOf(value).map((one) => isInSpan(one, ten)), ...inOtherUnits(value, ask).map((one) => isInSpan(one, span))];
+  if (!isNothing && !isZeroIn(span) && candidates.some(Boolean)) return "unit-or-power";
   return otherRoundings(exact, ask, isNothing).some((one) => compare(one, value) === 0) ? "rounding" : "safe-side";
 };

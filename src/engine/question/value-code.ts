@@ -10,6 +10,8 @@ const ROUNDINGS: readonly Rounding[] = ["nearest", "down", "up"];
 const MOST_POWER = 3;
 const COARSER = 10;
 
+const isCounted = ({ unit, roundTo: step }: AskSpec): boolean => unit === "pieces" && step >= 1;
+
 /** Beyond the accepted span against the safe side: above it where less is safe, below it where more is safe. */
 const isUnsafe = (value: Typed, { safeSide }: AskSpec, span: GridSpan): boolean => {
   if (safeSide === "down") return compareTyped(value, span.to) > 0;
@@ -19,8 +21,6 @@ const isUnsafe = (value: Typed, { safeSide }: AskSpec, span: GridSpan): boolean 
 const isZeroIn = ({ from, to }: GridSpan): boolean => from <= 0 && to >= 0;
 
 const isPowerOfTen = (value: Typed, span: GridSpan): boolean => {
-  // Around 0 every small number would be a power of ten of the answer.
-  if (isZeroIn(span)) return false;
   const { units, places } = value.decimal;
   for (let power = 1; power <= MOST_POWER; power += 1) {
     if (value.grid === null) {
@@ -51,8 +51,9 @@ const isOtherUnit = (value: Typed, ask: AskSpec, span: GridSpan): boolean =>
   siblings(ask.unit).some((unit) => isInUnit(value, { ask, unit, span }));
 
 /** Steps that an answer may have been rounded to by mistake. Nobody rounds a count to tens, or a value away to nothing. */
-const otherSteps = ({ unit, roundTo: step }: AskSpec, isNothing: boolean): readonly number[] => {
-  if (isNothing || (unit === "pieces" && step >= 1)) return [step];
+const otherSteps = (ask: AskSpec, isNothing: boolean): readonly number[] => {
+  const { roundTo: step } = ask;
+  if (isNothing || isCounted(ask)) return [step];
   const coarse = step < 1 && step * COARSER > 1 ? 1 : step * COARSER;
   return [step, Number(coarse.toPrecision(1))];
 };
@@ -64,10 +65,18 @@ const isOtherRounding = (value: Typed, exact: number, ask: AskSpec): boolean =>
     return ROUNDINGS.some((rounding) => compareTyped(value, roundGrid(exact, unit, rounding)) === 0);
   });
 
+/** True where the value is the answer but for its unit or the place of its point. A count is ten times itself only to the piece: 15 is no power of ten of 2. */
+const isUnitOrPower = (value: Typed, ask: AskSpec, { span, exact }: { span: GridSpan; exact: number }): boolean => {
+  // Around 0 every small number would be a power of ten of the answer, and of any other unit.
+  if (value.decimal.units === 0n || isZeroIn(span)) return false;
+  const whole = isCounted(ask) ? roundGrid(gridOf(exact), gridOf(ask.roundTo), ask.rounding) : null;
+  return isPowerOfTen(value, whole === null ? span : { from: whole, to: whole }) || isOtherUnit(value, ask, span);
+};
+
 /** What one typed value is: right, against the safe side, off by a unit or a power of ten, rounded otherwise, or merely off. */
 export const codeOf = (value: Typed, ask: AskSpec, { span, exact, unsafe }: { span: GridSpan; exact: number; unsafe: boolean }): VerdictCode => {
   if (isTypedIn(value, span)) return "right";
   if (unsafe && isUnsafe(value, ask, span)) return "unsafe-side";
-  if (value.decimal.units !== 0n && (isPowerOfTen(value, span) || isOtherUnit(value, ask, span))) return "unit-or-power";
+  if (isUnitOrPower(value, ask, { span, exact })) return "unit-or-power";
   return isOtherRounding(value, gridOf(exact), ask) ? "rounding" : "safe-side";
 };
