@@ -18,9 +18,13 @@ import { LOAD_M14 } from "./m14/load.ts";
 
 const LOADERS: Loaders = { ...LOAD_M01, ...LOAD_M02, ...LOAD_M03, ...LOAD_M04, ...LOAD_M05, ...LOAD_M06, ...LOAD_M07, ...LOAD_M08, ...LOAD_M09, ...LOAD_M10, ...LOAD_M11, ...LOAD_M12, ...LOAD_M13, ...LOAD_M14, ...LOAD_DX };
 
-/** The newest version of a family by its id; rejects with a RangeError for an id that is not listed. */
+const isFamily = (part: unknown, id: string): part is Family => typeof part === "object" && part !== null && "id" in part && part.id === id && "kind" in part;
+
+/** The newest version of a family by its id; rejects with a RangeError for an id that is not listed, or whose file does not hold it. */
 export const loadFamily = async (id: string): Promise<Family> => {
   const load = LOADERS[id];
   if (!load) throw new RangeError(`id must name a family, got ${id}`);
-  return load();
+  const [family] = Object.values(await load()).filter((part) => isFamily(part, id)).toSorted((first, second) => second.version - first.version);
+  if (!family) throw new RangeError(`the file of ${id} must export the family, got none of that id`);
+  return family;
 };

@@ -2,14 +2,14 @@ import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M03. */
 export const LOAD_M03: Loaders = {
-  "field-width": async () => (await import("./field-width.ts")).fieldWidth,
-  "back-off": async () => (await import("./back-off.ts")).backOff,
-  "in-view": async () => (await import("./in-view.ts")).targetInView,
-  "blind-ahead": async () => (await import("./blind-ahead.ts")).blindAhead,
-  "saline-field": async () => (await import("./saline-field.ts")).salineField,
-  "probe-ruler": async () => (await import("./probe-ruler.ts")).probeRuler,
-  "ruler-depth": async () => (await import("./ruler-depth.ts")).rulerDepth,
-  "tilt-needed": async () => (await import("./tilt-needed.ts")).tiltNeeded,
-  "pixel-size": async () => (await import("./pixel-size.ts")).pixelSize,
-  "same-place": async () => (await import("./same-place.ts")).samePlace,
+  "field-width": () => import("./field-width.ts"),
+  "back-off": () => import("./back-off.ts"),
+  "in-view": () => import("./in-view.ts"),
+  "blind-ahead": () => import("./blind-ahead.ts"),
+  "saline-field": () => import("./saline-field.ts"),
+  "probe-ruler": () => import("./probe-ruler.ts"),
+  "ruler-depth": () => import("./ruler-depth.ts"),
+  "tilt-needed": () => import("./tilt-needed.ts"),
+  "pixel-size": () => import("./pixel-size.ts"),
+  "same-place": () => import("./same-place.ts"),
 };

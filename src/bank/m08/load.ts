@@ -2,10 +2,10 @@ import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M08. */
 export const LOAD_M08: Loaders = {
-  stations: async () => (await import("./stations.ts")).stations,
-  unrecorded: async () => (await import("./unrecorded.ts")).unrecorded,
-  "time-budget": async () => (await import("./time-budget.ts")).timeBudget,
-  unseen: async () => (await import("./unseen.ts")).unseenShare,
-  "where-am-i": async () => (await import("./where-am-i.ts")).whereAmI,
-  "blind-rim": async () => (await import("./blind-rim.ts")).blindRim,
+  stations: () => import("./stations.ts"),
+  unrecorded: () => import("./unrecorded.ts"),
+  "time-budget": () => import("./time-budget.ts"),
+  unseen: () => import("./unseen.ts"),
+  "where-am-i": () => import("./where-am-i.ts"),
+  "blind-rim": () => import("./blind-rim.ts"),
 };

@@ -2,15 +2,15 @@ import type { Loaders } from "../loaders.ts";
 
 /** One chunk a family of module M09. */
 export const LOAD_M09: Loaders = {
-  "rim-zone": async () => (await import("./rim-zone.ts")).rimZone,
-  "clock-length": async () => (await import("./clock-length.ts")).clockLength,
-  "probe-steps": async () => (await import("./probe-steps.ts")).probeSteps,
-  "depth-in-width": async () => (await import("./depth-in-width.ts")).depthInWidth,
-  pattern: async () => (await import("./pattern.ts")).tearPattern,
-  discoid: async () => (await import("./discoid.ts")).discoidCriteria,
-  "rim-left": async () => (await import("./rim-left.ts")).rimLeft,
-  agreement: async () => (await import("./agreement.ts")).agreement,
-  stability: async () => (await import("./stability.ts")).stability,
-  "notch-look": async () => (await import("./notch-look.ts")).notchLook,
-  hiatus: async () => (await import("./hiatus.ts")).hiatusFinding,
+  "rim-zone": () => import("./rim-zone.ts"),
+  "clock-length": () => import("./clock-length.ts"),
+  "probe-steps": () => import("./probe-steps.ts"),
+  "depth-in-width": () => import("./depth-in-width.ts"),
+  pattern: () => import("./pattern.ts"),
+  discoid: () => import("./discoid.ts"),
+  "rim-left": () => import("./rim-left.ts"),
+  agreement: () => import("./agreement.ts"),
+  stability: () => import("./stability.ts"),
+  "notch-look": () => import("./notch-look.ts"),
+  hiatus: () => import("./hiatus.ts"),
 };

@@ -38,7 +38,7 @@ export const catalogueWith = (text: string | null, family: Listed): string => {
 
 /** `load.ts` of a module with the new family at its end. */
 export const loadWith = (text: string | null, { id, module }: Listed): string => {
-  const line = `  ${key(id)}: async () => (await import("./${id}.ts")).${camelOf(id)},`;
+  const line = `  ${key(id)}: () => import("./${id}.ts"),`;
   if (text === null) return `import type { Loaders } from "../loaders.ts";\n\n/** One chunk a family of module ${module}. */\nexport const LOAD_${module}: Loaders = {\n${line}\n};\n`;
   return atEnd(text, line, "};");
 };
