@@ -1,5 +1,3 @@
-import { fromTo, lengthOf } from "../engine/geometry/vec2.ts";
-import { bearingDeg } from "../engine/knee/bearing.ts";
 import { withUnit } from "../engine/quantity/format.ts";
 import type { PortalId } from "../engine/knee/knee.ts";
 import type { StructureId } from "../engine/knee/structure.ts";
@@ -54,19 +52,9 @@ const needleInWords = (view: AxialView): string => {
   return `From the ${words.portals[model.portal]} portal under ${deg(model.bearingDeg)} the needle enters the lateral meniscus ${mm(model.entryToJunctionMm)} before its junction and goes ${mm(model.depthMm)} deep; its tip stands ${past}. Nearest is the ${words.structures[needle.nearest.id]}, ${mm(needle.nearest.clearanceMm)} edge to edge; then ${others.join(", ")}. ${isClear(view) ? "That keeps" : "That does not keep"} the margin of ${mm(model.marginMm)}.`;
 };
 
-/** Where everything lies for somebody who is to draw the line: from the portal that is used, as bearing and distance. */
-const placesInWords = ({ model: { knee, portal } }: AxialView): string => {
-  const places = knee.structures.map(({ id, centre, radiusMm }) => {
-    const from = knee.portals[portal];
-    return `${words.structures[id]} ${deg(bearingDeg(knee.side, from, centre))}, ${mm(lengthOf(fromTo(from, centre)))} to its middle, ${mm(2 * radiusMm)} across`;
-  });
-  return `The ${words.portals[portal]} portal is the filled one; no needle is drawn. From it, 0° straight back and plus to the lateral side: ${places.join("; ")}.`;
-};
-
 /** The whole figure in words; it alone is enough to answer. */
 export const axialInWords = (view: AxialView): string => {
-  const { knee, ages, showsAngles, isBlank } = view.model;
-  if (isBlank) return `A ${knee.side} knee of the model, ${ages}, ${words.seen}, front at the top. ${placesInWords(view)} ${cautionText("C8")}`;
+  const { knee, ages, showsAngles } = view.model;
   const angles = showsAngles ? ` ${anglesInWords(view)}` : "";
   return `A ${knee.side} knee of the model, ${ages}, ${words.seen}, front at the top. ${needleInWords(view)}${angles} ${cautionText("C8")}`;
 };

@@ -13,14 +13,6 @@ export const needlePicture: DrawPicture = (item, own) => {
   return setting ? { ...axialFigure(axialModelOf(setting, { isOwn: true, showsAngles: true })), isMap: true, hasCaption: true } : null;
 };
 
-/** The knee of a question with a needle as it stands on paper: no needle, no angles, nothing that the answer tells. */
-export const kneeToDrawIn: DrawPicture = (item) => {
-  const setting = axialOfItem(item);
-  if (setting === null) return null;
-  const { markup, text } = axialFigure(axialModelOf(setting, { isOwn: false, showsAngles: false, isBlank: true }));
-  return { markup, text, isMap: true };
-};
-
 /** The knee with its numbered places. */
 export const marksPicture: DrawPicture = (item) => {
   const figure = marksOfItem(item);
