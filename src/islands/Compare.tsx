@@ -1,8 +1,11 @@
+import type { ReactNode } from "react";
 import { THIN_SPACE, withUnit } from "../engine/quantity/format.ts";
 import type { Item, SumItem } from "../engine/question/item.ts";
 import type { Compared } from "../engine/question/kind-rules.ts";
+import type { VerdictCode } from "../engine/question/verdict.ts";
 import { filled, type Words } from "../facts/words.ts";
 import type { LinePlaces } from "../figures/line-model.ts";
+import { Glyph } from "./Glyph.tsx";
 import type { Graded } from "./grading.ts";
 import { Valued } from "./Valued.tsx";
 
@@ -18,8 +21,13 @@ const Big = ({ text }: { readonly text: string }) => {
   return <span className="v">{number}{unit === undefined ? null : <span className="u">{THIN_SPACE}{unit}</span>}</span>;
 };
 
-const Pair = ({ term, text, tone = "" }: { readonly term: string; readonly text: string; readonly tone?: string }) => (
-  <div><dt>{term}</dt><dd className={tone}><Big text={text} /></dd></div>
+const Pair = ({ term, text, tone = "", glyph }: { readonly term: string; readonly text: string; readonly tone?: string; readonly glyph?: ReactNode }) => (
+  <div><dt>{term}</dt><dd className={tone}>{glyph}<Big text={text} /></dd></div>
+);
+
+/** How one part of several went, as the shape of its verdict and in words. */
+const PartMark = ({ verdict, words }: { readonly verdict: VerdictCode; readonly words: Words }) => (
+  <><Glyph id={`v-${verdict}`} /><span className="vh">{verdict === "safe-side" ? words.verdicts.off : words.verdicts[verdict]}: </span></>
 );
 
 /** One of the three answers that are not a number, with the numbers that were right beside each other. */
@@ -30,19 +38,27 @@ const SaidInstead = ({ said, rows }: { readonly said: string; readonly rows: rea
   </>
 );
 
+/** What was typed for one part; of several, with its own mark and label. */
+const Yours = ({ part, code, words }: { readonly part: Compared; readonly code: VerdictCode | null; readonly words: Words }) => {
+  if (part.yours === undefined) return null;
+  if (code === null) return <Pair term={words.card.yours} text={part.yours} tone="own" />;
+  return <Pair term={`${words.card.yours}, ${part.label.toLowerCase()}`} text={part.yours} tone="own" glyph={<PartMark verdict={code} words={words} />} />;
+};
+
 /** Numbers side by side in one size. */
 const CompareSum = ({ item, graded, words }: CompareProps & { readonly item: SumItem }) => {
   const { response, verdict, explanation } = graded;
   const many = item.asks.length > 1;
   const isNumber = verdict.acceptedSays === undefined;
   const said = "says" in response && verdict.verdict !== "right" ? item.says[response.says] : undefined;
+  const codeOf = (ask: string): VerdictCode => verdict.parts.find((part) => part.ask === ask)?.verdict ?? verdict.verdict;
   const rows = explanation.compare.filter((part) => isNumber || part.yours !== undefined);
   if (said !== undefined) return <SaidInstead said={filled(words.says.other, { said: said.toLowerCase() })} rows={isNumber ? rows : []} />;
   return (
     <>
       {rows.map((part) => (
-        <dl className="compare" key={part.ask}>
-          {part.yours === undefined ? null : <Pair term={many ? `${words.card.yours}, ${part.label.toLowerCase()}` : words.card.yours} text={part.yours} tone="own" />}
+        <dl className={many ? "compare many" : "compare"} key={part.ask}>
+          <Yours part={part} code={many ? codeOf(part.ask) : null} words={words} />
           {isNumber ? <Pair term={part.label} text={part.answer} /> : null}
           {isNumber && part.accepted !== part.answer ? <div><dt>{words.card.accepted}</dt><dd className="sm"><Valued text={part.accepted} /></dd></div> : null}
         </dl>

@@ -38,6 +38,12 @@ const citesOf = (item: Item, cites: readonly Cite[]): readonly Cite[] => {
   return own.filter(({ text }, index) => own.findIndex((one) => one.text === text) === index);
 };
 
+/** What kind of answer is asked for; of a sum, how many numbers. */
+const kindText = (item: Item, { kinds, sums }: Words): string => {
+  const many = item.kind === "sum" ? (sums as Readonly<Record<string, string>>)[item.asks.length] : undefined;
+  return many ?? kinds[item.kind];
+};
+
 /** Whose numbers these are, and the cautions that go with them. */
 export const Origins = ({ item, cites, words }: { readonly item: Item; readonly cites: readonly Cite[]; readonly words: Words }) => (
   <div className="asksources">
@@ -59,7 +65,7 @@ export const QuestionCard = ({ item: first, place, count, cites, children, mapPa
   return (
     <div ref={cardRef} tabIndex={-1} className="question-card">
       <p className="kind">
-        <span>{item.kind === "sum" && item.asks.length > 1 ? words.kinds.sumTwo : words.kinds[item.kind]}</span>
+        <span>{kindText(item, words)}</span>
         {count > 1 ? <span>{filled(words.card.counting, { at: String(Math.min(round, count)), of: String(count) })}</span> : null}
       </p>
       {graded ? <Answered item={item} graded={graded} words={words} headingRef={headingRef} /> : <Asked key={keyOf(item, drafts)} item={item} built={item === first ? children : undefined} mapPart={mapPart} words={words} problems={problems} trouble={isOffline ? words.card.offline : ""} draft={drafts.draft} onDraft={(response) => drafts.keep(item, response)} onAnswer={(response) => void answer(response)} />}
