@@ -14,8 +14,11 @@ const FIRST_STOPS = ["6", "7", "8"] as const;
 const STOPS = 9;
 const LEAST_SPAN_TENTHS = 2;
 
+const stopsFrom = (first: string): readonly number[] => Array.from({ length: STOPS }, (_, index) => Number(first) + index * STOP_EVERY_MM);
+const STOPS_BY_FIRST: ReadonlyMap<string, readonly number[]> = new Map(FIRST_STOPS.map((first) => [first, stopsFrom(first)]));
+
 /** The stops of the needle in the case, from the first one that the draw names. */
-const stopsOf = (about: Draw["about"]): readonly number[] => Array.from({ length: STOPS }, (_, index) => Number(about["firstStop"] ?? FIRST_STOPS[0]) + index * STOP_EVERY_MM);
+const stopsOf = ({ firstStop = FIRST_STOPS[0] }: Draw["about"]): readonly number[] => STOPS_BY_FIRST.get(firstStop) ?? stopsFrom(firstStop);
 
 const windowOf = (givens: Givens) => ({ leastMm: given(givens, "leastMm"), greatestMm: given(givens, "greatestMm") });
 const inside = (givens: Givens, about: Draw["about"]): readonly number[] =>
