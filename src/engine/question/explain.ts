@@ -105,7 +105,9 @@ const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly strin
   const draw = rulesOf(family).drawOf(item);
   const needed = inverseGiven(family, draw, { key, ask: part.ask, value: Number(part.value) });
   if (needed === null || !isTelling(needed, spec, draw.givens[key] as number)) return [];
-  const text = withUnit(asWritten(numberText(needed, 1), spec.unit), spec.unit);
+  // A given in whole numbers is not told as 93.0.
+  const isWhole = placesOf(spec.step) === 0 && Number.isInteger(Number(needed.toFixed(1)));
+  const text = withUnit(asWritten(numberText(needed, isWhole ? 0 : 1), spec.unit), spec.unit);
   return family.words.en.inverse(sayOf(family, draw), { key, text });
 };
 
