@@ -8,11 +8,12 @@ import { axialOfItem } from "../../src/figures/axial-of-item.ts";
 import { axialModelOf, type AxialSetting } from "../../src/figures/axial-setting.ts";
 import { lineFigure } from "../../src/figures/line-figure.ts";
 import { lineOfItem } from "../../src/figures/line-of-item.ts";
+import { howMany } from "../support/how-many.ts";
 
 /** A little wider than the letters of the label face are on average, and their height over and under the line. */
 const LETTER = { width: 0.48, above: 0.72, below: 0.22 };
 const LEAST_GAP_PX = 2;
-const DRAWS = 40;
+const DRAWS = howMany(40, 8);
 
 interface Box { readonly text: string; readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }
 
