@@ -13,6 +13,7 @@ const BY_FAMILY: Readonly<Record<string, Load>> = {
   "rim-zone": async () => (await import("./pictures/tear-in-width.ts")).tearInZone,
   "depth-in-width": async () => (await import("./pictures/tear-in-width.ts")).tearAcross,
   "notch-look": async () => (await import("./pictures/strip.ts")).pictureStrip,
+  "rim-stability": async () => (await import("./pictures/disc.ts")).discFromAbove,
   orientation: async () => (await import("./pictures/stitch.ts")).stitchFromAbove,
   unrecorded: async () => (await import("./pictures/strip.ts")).pictureStrip,
   "where-am-i": async () => (await import("./pictures/still.ts")).unnamedView,

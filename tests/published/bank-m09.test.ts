@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
+import { draw, explain, grade } from "../../src/bank/index.ts";
 import type { Item } from "../../src/engine/question/item.ts";
 import type { Response } from "../../src/engine/question/response.ts";
 
@@ -85,5 +85,38 @@ describe("reading the tear", () => {
       if (isStable) return { kind: "name", picks: { stable: "stable", plan: isException ? "repair-although" : "leave" } };
       return { kind: "name", picks: { stable: "unstable", plan: stem.includes("does not go back") ? "ask" : "repair" } };
     })).toEqual([]);
+  });
+
+  it("looks for the loose rim on the side that the disc has left (Kang 2019, abstract), and adds what the probe has met", () => {
+    type Way = readonly [number, number];
+    const moved: readonly (readonly [RegExp, Way])[] = [[/too far forward/, [0, 1]], [/too far back/, [0, -1]], [/too far toward the notch/, [-1, 0]]];
+    const rim: Readonly<Record<string, Way>> = { front: [0, 1], back: [0, -1], outer: [1, 0] };
+    /** The place of the rim that lies most against the way the disc has gone. */
+    const leftBehind = ([right, forward]: Way): string => Object.entries(rim).toSorted(([, one], [, other]) => one[0] * right + one[1] * forward - (other[0] * right + other[1] * forward))[0]?.[0] ?? "";
+    const met = new Set<string>();
+    expect(notRight("rim-stability", (item) => {
+      const stem = item.stem.join(" ");
+      const gone = moved.find(([words]) => words.test(stem))?.[1];
+      const lifted = /the (front|back) so far, and there the rim lifts|: (in front|at the back) it lifts/.exec(stem)?.slice(1).find((one) => one !== undefined)?.replace(/^(in|at the) /, "");
+      const places = [...new Set([gone && leftBehind(gone), lifted].filter((one) => one !== undefined))];
+      const unknown = stem.includes("not been probed yet") ? "untold" : "nowhere";
+      const loose = places.length > 1 ? "both" : (places[0] ?? unknown);
+      met.add(`${gone} ${loose} ${lifted}`);
+      return { kind: "name", picks: { loose, stitch: loose } };
+    })).toEqual([]);
+    expect(met.size).toBe(9);
+  });
+
+  it("names the thought behind every wrong pair of places, and one place of two by the registry's 36.8 %", () => {
+    for (const item of items("rim-stability").slice(0, 60)) {
+      const [loose = [], stitch = []] = item.kind === "name" ? item.attributes.map(({ options }) => options.map(({ id }) => id)) : [];
+      const wrong = loose.flatMap((one) => stitch.map((other): Response => ({ kind: "name", picks: { loose: one, stitch: other } }))).filter((response) => grade(item, response).verdict !== "right");
+      expect(wrong).toHaveLength(7 * 7 - 1);
+      expect(wrong.filter((response) => grade(item, response).slip === undefined)).toEqual([]);
+      const told = wrong.map((response) => explain(item, response).happened.join(" "));
+      const [isTwo, stable] = [item.about["probed"] === item.about["lifts"], told.filter((text) => text.includes("48.5"))];
+      expect(stable.length > 0).toBe(item.about["probed"] !== "all" || item.about["lifts"] !== "nothing");
+      expect(told.filter((text) => text.includes("36.8")).length).toBeGreaterThanOrEqual(isTwo ? 13 : 1);
+    }
   });
 });

@@ -8,10 +8,11 @@ import { tearPattern } from "./pattern.ts";
 import { notchLook } from "./notch-look.ts";
 import { probeSteps } from "./probe-steps.ts";
 import { rimLeft } from "./rim-left.ts";
+import { rimStability } from "./rim-stability.ts";
 import { rimZone } from "./rim-zone.ts";
 import { stability } from "./stability.ts";
 
 /** Families of module M09, in the order of their codes, newest version first. */
 export const M09: readonly (readonly Family[])[] = [
-  [rimZone], [clockLength], [probeSteps], [depthInWidth], [tearPattern], [discoidCriteria], [rimLeft], [agreement], [stability], [notchLook], [hiatusFinding],
+  [rimZone], [clockLength], [probeSteps], [depthInWidth], [tearPattern], [discoidCriteria], [rimLeft], [agreement], [stability], [rimStability], [notchLook], [hiatusFinding],
 ];

@@ -11,6 +11,7 @@ export const LOAD_M09: Loaders = {
   "rim-left": () => import("./rim-left.ts"),
   agreement: () => import("./agreement.ts"),
   stability: () => import("./stability.ts"),
+  "rim-stability": () => import("./rim-stability.ts"),
   "notch-look": () => import("./notch-look.ts"),
   hiatus: () => import("./hiatus.ts"),
 };
