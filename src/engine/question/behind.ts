@@ -6,9 +6,8 @@ import { rulesOf } from "./kinds/rules.ts";
 import type { Response } from "./response.ts";
 import { sayOf } from "./say.ts";
 
-/** What follows from an item alone, whatever is answered: its draw, and, once asked for, its slips and its working. */
-interface Behind {
-  readonly item: Item;
+/** What follows from the draw of an item, whatever is answered: once asked for, its slips and its working. */
+export interface Behind {
   readonly family: Family;
   readonly draw: Draw;
   slips: readonly SlipResponse[] | null;
@@ -20,36 +19,43 @@ interface Behind {
 export const signature = (response: Response): string =>
   response.kind === "sum" && "text" in response ? response.text : JSON.stringify(response);
 
-/** The item of last time: one item is graded, explained and graded again before the next one comes. */
+type Values = Readonly<Record<string, unknown>>;
+
+const areSame = (one: Values, other: Values): boolean => {
+  for (const key in one) if (one[key] !== other[key]) return false;
+  for (const key in other) if (!(key in one)) return false;
+  return true;
+};
+
+/** True where two draws show the same in every value: an item that was changed since is another one. */
+const isSameDraw = (one: Draw, other: Draw): boolean =>
+  areSame(one.givens, other.givens) && areSame(one.about, other.about) && areSame({ ...one.shown }, { ...other.shown });
+
+/** The draw of last time: one item is graded, explained and graded again before the next one comes. */
 let last: Behind | null = null;
 
-const behind = (family: Family, item: Item): Behind => {
-  if (last !== null && last.item === item && last.family === family) return last;
-  last = { item, family, draw: rulesOf(family).drawOf(item), slips: null, slipBySignature: null, working: null };
+/** What is known behind an item, by what the item shows now. */
+export const behind = (family: Family, item: Item): Behind => {
+  const draw = rulesOf(family).drawOf(item);
+  if (last !== null && last.family === family && isSameDraw(last.draw, draw)) return last;
+  last = { family, draw, slips: null, slipBySignature: null, working: null };
   return last;
 };
 
-/** The draw behind an item. */
-export const drawBehind = (family: Family, item: Item): Draw => behind(family, item).draw;
-
-const slipsIn = (known: Behind): readonly SlipResponse[] => {
+/** What every slip that applies gives. */
+export const slipsOf = (known: Behind): readonly SlipResponse[] => {
   known.slips ??= rulesOf(known.family).slips(known.family, known.draw);
   return known.slips;
 };
 
-/** What every slip that applies to an item gives. */
-export const slipsBehind = (family: Family, item: Item): readonly SlipResponse[] => slipsIn(behind(family, item));
-
 /** The slip that gives exactly this response; the first of them where several do. */
-export const slipBehind = (family: Family, item: Item, response: Response): string | undefined => {
-  const known = behind(family, item);
-  known.slipBySignature ??= new Map(slipsIn(known).toReversed().map((slip) => [signature(slip.response), slip.id]));
+export const slipGiving = (known: Behind, response: Response): string | undefined => {
+  known.slipBySignature ??= new Map(slipsOf(known).toReversed().map((slip) => [signature(slip.response), slip.id]));
   return known.slipBySignature.get(signature(response));
 };
 
-/** The working of an item, line by line. */
-export const workingBehind = (family: Family, item: Item): readonly string[] => {
-  const known = behind(family, item);
-  known.working ??= family.words.en.working(sayOf(family, known.draw));
+/** The working, line by line. */
+export const workingOf = (known: Behind): readonly string[] => {
+  known.working ??= known.family.words.en.working(sayOf(known.family, known.draw));
   return known.working;
 };

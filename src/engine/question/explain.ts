@@ -2,7 +2,7 @@ import { asWritten, numberText, withUnit } from "../quantity/format.ts";
 import { sumOnGrid } from "../quantity/grid.ts";
 import { placesOf } from "../quantity/places.ts";
 import type { UnitId } from "../quantity/units.ts";
-import { drawBehind, slipsBehind } from "./behind.ts";
+import { behind, slipsOf } from "./behind.ts";
 import type { Family, SumFamily } from "./family.ts";
 import { type Givens, type GivenSpec, isSays } from "./family-head.ts";
 import { inverseGiven } from "./inverse.ts";
@@ -115,7 +115,7 @@ const inverseOf = (family: Family, item: Item, verdict: Verdict): readonly strin
 export const explainItem = (family: Family, item: Item, { response, verdict }: { readonly response: Response; readonly verdict: Verdict }): Explanation => {
   const rules = rulesOf(family);
   const words = family.words.en;
-  const say = sayOf(family, drawBehind(family, item));
+  const say = sayOf(family, behind(family, item).draw);
   const slip = verdict.slip === undefined ? undefined : words.slips[verdict.slip];
   const solved = inverseOf(family, item, verdict);
   const unnamed = verdict.verdict === "right" ? words.right(say) : words.off(say);
@@ -132,7 +132,7 @@ export const explainItem = (family: Family, item: Item, { response, verdict }: {
 };
 
 /** The right response to an item, typed as asked. */
-export const answerOf = (family: Family, item: Item): Response => rulesOf(family).answer(family, drawBehind(family, item));
+export const answerOf = (family: Family, item: Item): Response => rulesOf(family).answer(family, behind(family, item).draw);
 
 /** What each slip that applies gives on this item. */
-export const slipResponses = (family: Family, item: Item): readonly SlipResponse[] => slipsBehind(family, item);
+export const slipResponses = (family: Family, item: Item): readonly SlipResponse[] => slipsOf(behind(family, item));

@@ -77,11 +77,11 @@ export const missingPart = (ask: string): Marked => ({
   parts: [{ ask, verdict: "not-recognised", reason: "part-missing" }],
 });
 
-/** The draw of an item whose own part adds nothing to be graded by. */
+/** The draw of an item whose own part adds nothing to be graded by. It is a copy: an item that is changed later does not change it. */
 export const plainDraw = (item: Item): Draw => {
   const givens: Record<string, number> = {};
   for (const { key, text } of item.givens) givens[key] = Number(text);
-  return { givens, about: item.about };
+  return { givens, about: { ...item.about } };
 };
 
 /** The verdict of an answer that is right in part: unsafe where a danger was passed, otherwise on the safe side. */

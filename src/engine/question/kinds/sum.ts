@@ -59,14 +59,15 @@ const applying = (family: SumFamily, draw: Draw): { readonly id: string; readonl
 
 type Own = Pick<SumItem, "asks" | "says">;
 
-/** What every item of a family shows alike, made once for each family. */
+/** What every item of a family shows alike, made once for each family and frozen, as all its items share it. */
 const OWN = new WeakMap<SumFamily, Own>();
 
 const ownOf = (family: SumFamily): Own => {
   const before = OWN.get(family);
   if (before) return before;
   const { asks, says } = family.words.en;
-  const own = { asks: family.asks.map((ask) => ({ ...ask, roundTo: String(ask.roundTo), label: asks[ask.id] ?? ask.id })), says };
+  const shown = family.asks.map((ask) => Object.freeze({ ...ask, roundTo: String(ask.roundTo), label: asks[ask.id] ?? ask.id }));
+  const own = { asks: Object.freeze(shown), says };
   OWN.set(family, own);
   return own;
 };
