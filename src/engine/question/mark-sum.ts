@@ -20,7 +20,8 @@ const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | n
 /** How far a value typed in another unit may be off: half of its last digit, and never more than a tenth of the step that was asked for. */
 const slackOf = ({ typed, convertedFrom }: Read, { unit, roundTo }: AskSpec): number => {
   if (convertedFrom === undefined) return 0;
-  const half = 10 ** -(typed.split(".")[1]?.length ?? 0) / 2;
+  const [digits = "", exponent = "0"] = typed.split("e");
+  const half = 10 ** (Number(exponent) - (digits.split(".")[1]?.length ?? 0)) / 2;
   return gridOf(Math.min(half * roughRatio(convertedFrom, unit), roundTo / 10));
 };
 
@@ -100,8 +101,6 @@ const isHarmful = ({ family, draw, values }: { family: SumRules; draw: Draw; val
   return Object.keys(numbers).length > 0 && family.isUnsafe(draw, numbers);
 };
 
-const without = (reason: Marked["reason"]): Pick<Marked, "reason"> | object => (reason ? { reason } : {});
-
 /** Marks one response to a sum: every ask by itself, the whole by the gravest of them. */
 export const markSum = (family: SumRules, draw: Draw, response: Response): Marked => {
   if (response.kind !== "sum") return OTHER_KIND;
@@ -116,7 +115,7 @@ export const markSum = (family: SumRules, draw: Draw, response: Response): Marke
   if (verdict === "right") return { ...base, verdict, score: 1, parts };
   const score = parts.length === 0 ? 0 : rightIn(parts) / parts.length;
   const reason = parts.find((part) => part.verdict === "not-recognised")?.reason;
-  if (verdict === "not-recognised") return { ...base, verdict, score: 0, parts, ...without(reason) };
+  if (verdict === "not-recognised") return { ...base, verdict, score: 0, parts, ...(reason === undefined ? {} : { reason }) };
   const slip = slipOf({ family, draw, response, values });
   return { ...base, verdict, score, parts, ...(slip === undefined ? {} : { slip }) };
 };
