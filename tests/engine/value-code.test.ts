@@ -20,7 +20,7 @@ const ASKS: fc.Arbitrary<AskSpec> = fc.record({
 });
 const EXACT = fc.oneof(fc.integer({ min: -200_000, max: 900_000 }).map((hundredths) => hundredths / 100), fc.double({ min: -50, max: 5000, noNaN: true }));
 /** What people type: near the answer, a power of ten, an inch, an hour or a kilopascal off, rounded otherwise, or anything. */
-const FACTORS = fc.constantFrom(1, 10, 0.1, 100, 0.01, 1000, 0.001, 25.4, 1 / 25.4, 60, 1 / 60, 133.322387415, 1 / 7.50062, 1.0001, 0.5, 2, -1);
+const FACTORS = fc.constantFrom(1, 10, 0.1, 100, 0.01, 1000, 0.001, 25.4, 1 / 25.4, 60, 1 / 60, 133.322387415, 1 / 7.50062, 1.0001, 0.5, 2, -1, 0);
 const PLACES = fc.integer({ min: 0, max: 9 });
 
 describe("the verdict of one value", () => {
@@ -33,6 +33,11 @@ describe("the verdict of one value", () => {
       return code === exactCode(value, ask, { exact, unsafe });
     }), { seed: SEED, numRuns: howMany(30_000, 1500) });
     expect(met.size).toBe(5);
+  });
+  it("is no rounding where it is nothing, with however many zeros", () => {
+    const ask: AskSpec = { id: "one", unit: "mm", roundTo: 1, rounding: "nearest", safeSide: "none" };
+    const code = (text: string) => codeOf(typedValue(decimal(text)), ask, { span: acceptedGrid(4, 1, "nearest"), exact: 4, unsafe: false });
+    expect([code("0"), code("0.000000"), code("0.0000000"), code("-0.00000000"), code("10.0000000")]).toEqual(["safe-side", "safe-side", "safe-side", "safe-side", "rounding"]);
   });
   it("is exact beyond what a double holds", () => {
     const long = typedValue(decimal("7.20000000000000001"));

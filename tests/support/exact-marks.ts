@@ -1,4 +1,4 @@
-import { add, compare, type Decimal, decimal, decimalOf, divide, multiply, subtract } from "../../src/engine/quantity/decimal.ts";
+import { compare, type Decimal, decimal, decimalOf, divide, multiply } from "../../src/engine/quantity/decimal.ts";
 import { acceptedGrid, asAsked, type Rounding, type Span, spanText } from "../../src/engine/quantity/round.ts";
 import { CONVERSION_PLACES, RECORD_PLACES } from "../../src/engine/quantity/tolerance.ts";
 import { siblings, UNITS } from "../../src/engine/quantity/units.ts";
@@ -6,6 +6,15 @@ import type { AskSpec } from "../../src/engine/question/family-head.ts";
 import type { VerdictCode } from "../../src/engine/question/verdict.ts";
 
 /** Rounding and marking in exact decimals of any length, slowly: the second way of what the engine does in whole millionths. */
+
+/** The sum, with the places of the longer of the two. */
+export const add = (first: Decimal, second: Decimal): Decimal => {
+  const places = Math.max(first.places, second.places);
+  const scaled = (value: Decimal): bigint => value.units * 10n ** BigInt(places - value.places);
+  return { units: scaled(first) + scaled(second), places };
+};
+
+export const subtract = (first: Decimal, second: Decimal): Decimal => add(first, { units: -second.units, places: second.places });
 
 const HALF: Decimal = { units: 5n, places: 1 };
 

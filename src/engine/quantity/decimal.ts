@@ -44,14 +44,6 @@ export const compare = (first: Decimal, second: Decimal): -1 | 0 | 1 => {
   return a < b ? -1 : 1;
 };
 
-export const add = (first: Decimal, second: Decimal): Decimal => {
-  const [a, b, places] = align(first, second);
-  return { units: a + b, places };
-};
-
-export const subtract = (first: Decimal, second: Decimal): Decimal =>
-  add(first, { units: -second.units, places: second.places });
-
 export const multiply = (first: Decimal, second: Decimal): Decimal => ({
   units: first.units * second.units,
   places: first.places + second.places,
@@ -84,5 +76,5 @@ export const trimmed = (value: Decimal): Decimal => {
   return { units, places };
 };
 
-/** As a double, for pictures only. */
+/** As a double, for formulas and pictures. */
 export const toNumber = (value: Decimal): number => Number(toText(value));

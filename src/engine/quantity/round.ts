@@ -1,6 +1,6 @@
 import { toGrid } from "./grid.ts";
 import { placesOf } from "./places.ts";
-import { GRID_PER_UNIT } from "./tolerance.ts";
+import { GRID_PER_UNIT, GRID_PLACES } from "./tolerance.ts";
 
 export type Rounding = "nearest" | "down" | "up";
 
@@ -12,7 +12,6 @@ export interface Span {
 
 /** The largest value that is rounded, typed and compared. */
 export const MOST_VALUE = 1_000_000_000;
-const PLACES: number = String(GRID_PER_UNIT).length - 1;
 
 /** Whole millionths of a value: within a thousand million of anything they are exact in a double, and much faster than big integers. */
 export const gridOf = (value: number): number => {
@@ -25,7 +24,7 @@ export const gridText = (units: number, places: number): string => {
   const size = Math.abs(units);
   let fraction = size % GRID_PER_UNIT;
   const whole = (size - fraction) / GRID_PER_UNIT;
-  let kept = PLACES;
+  let kept = GRID_PLACES;
   while (kept > places && fraction % 10 === 0) {
     fraction /= 10;
     kept -= 1;

@@ -3,6 +3,9 @@
 /** Grid units in one unit: results of functions are compared after rounding to six decimals. */
 export const GRID_PER_UNIT = 1_000_000;
 
+/** Decimals that the grid holds. */
+export const GRID_PLACES: number = String(GRID_PER_UNIT).length - 1;
+
 /** Relative step of the numeric root search, small against any digit that a page prints. */
 export const ROOT_TOLERANCE = 1e-9;
 

@@ -1,6 +1,6 @@
 import { compare, type Decimal, decimal, toText, trimmed } from "./decimal.ts";
 import { type GridSpan, gridText } from "./round.ts";
-import { RECORD_PLACES } from "./tolerance.ts";
+import { GRID_PLACES } from "./tolerance.ts";
 
 /** A learner's value, ready to be compared: as typed, and in whole millionths where they hold it exactly. */
 export interface Typed {
@@ -10,7 +10,7 @@ export interface Typed {
   readonly slackGrid: number;
 }
 
-const SCALES: readonly number[] = Array.from({ length: RECORD_PLACES + 1 }, (_, places) => 10 ** (RECORD_PLACES - places));
+const SCALES: readonly number[] = Array.from({ length: GRID_PLACES + 1 }, (_, places) => 10 ** (GRID_PLACES - places));
 
 const gridOrNull = ({ units, places }: Decimal): number | null => {
   const scale = SCALES[places];

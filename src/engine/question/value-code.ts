@@ -60,7 +60,7 @@ const otherSteps = (ask: AskSpec, isNothing: boolean): readonly number[] => {
 
 /** True where the value is the exact answer rounded in another direction or one place too coarsely. */
 const isOtherRounding = (value: Typed, exact: number, ask: AskSpec): boolean =>
-  otherSteps(ask, value.grid === 0).some((step) => {
+  otherSteps(ask, value.decimal.units === 0n).some((step) => {
     const unit = gridOf(step);
     return ROUNDINGS.some((rounding) => compareTyped(value, roundGrid(exact, unit, rounding)) === 0);
   });
