@@ -4,6 +4,7 @@ import { CODE_WORDS } from "../engine/record/words.ts";
 import { CARRY_PLANS } from "../facts/editions.ts";
 import { paperWordsOf } from "../facts/paper-words.ts";
 import { filled } from "../facts/words.ts";
+import { type CertificatePathFacts, saidPath } from "./certificate-path.ts";
 import type { CourseModule } from "./course.ts";
 import { fullDayText } from "./dates.ts";
 
@@ -15,11 +16,17 @@ const nameText = ({ hasName }: Extract<StudyReading, { readonly edition: number 
   return hasName("") ? words.nameNone : words.nameAsked;
 };
 
-const Says = ({ read, name, modules }: { readonly read: Extract<StudyReading, { readonly edition: number }>; readonly name: string; readonly modules: readonly CourseModule[] }) => {
+interface Course {
+  readonly modules: readonly CourseModule[];
+  readonly paths: readonly CertificatePathFacts[];
+}
+
+const Says = ({ read, name, modules, paths }: Course & { readonly read: Extract<StudyReading, { readonly edition: number }>; readonly name: string }) => {
   const { facts } = read;
   const list = Object.entries(facts.modules).flatMap(([code, level]) => (level === "open" ? [] : [`${code} ${modules.find((one) => one.code === code)?.title ?? ""} (${words.levels[level]})`])).sort();
   const lines = [
     filled(words.written, { date: fullDayText(facts.day) }),
+    saidPath(facts.path, paths),
     list.length === 0 ? words.noModules : filled(words.modules, { list: list.join("; ") }),
     filled(words.answers, { answers: String(facts.answers), days: String(facts.answerDays) }),
     facts.stops === 0 ? words.noStops : filled(words.stops, { count: String(facts.stops) }),
@@ -36,7 +43,7 @@ const Says = ({ read, name, modules }: { readonly read: Extract<StudyReading, { 
 };
 
 /** The box in which somebody who holds a paper compares it with its code. */
-export const CertificateCheck = ({ modules }: { readonly modules: readonly CourseModule[] }) => {
+export const CertificateCheck = ({ modules, paths }: Course) => {
   const id = useId();
   const [typed, setTyped] = useState({ code: "", name: "" });
   const [asked, setAsked] = useState<{ readonly code: string; readonly name: string } | null>(null);
@@ -52,7 +59,7 @@ export const CertificateCheck = ({ modules }: { readonly modules: readonly Cours
       </form>
       <div role="status" className="said-many">
         {asked !== null && "fault" in read ? <p>{CODE_WORDS.en[read.fault]}</p> : null}
-        {asked === null || "fault" in read ? null : <Says read={read} name={asked.name} modules={modules} />}
+        {asked === null || "fault" in read ? null : <Says read={read} name={asked.name} modules={modules} paths={paths} />}
       </div>
     </section>
   );
