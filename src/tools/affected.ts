@@ -2,25 +2,28 @@ import { resolve } from "node:path";
 import { families } from "../bank/index.ts";
 import { LEDGER, ledgerEntry, valueText } from "../facts/ledger.ts";
 import { ledgerUses } from "../build/ledger-use.ts";
+import { nearest } from "./check/nearest.ts";
+import { fail, wordsOf } from "./words.ts";
 
 /** Says who is affected when a number of the ledger gets a new revision. */
 
-const key = process.argv[2]?.split("@")[0] ?? "";
+const { words: [typed = ""] } = wordsOf({ name: "affected", does: "Says who is affected when a number of the ledger gets a new revision.", words: ["ledger key"], example: "npm run affected -- junction-to-bundle.boys" });
+const key = typed.split("@")[0] ?? "";
 const entries = LEDGER.flatMap((topic) => topic.entries);
 
-const usage = (): never => {
-  console.error('Name a ledger entry, for example:\n  npm run affected -- junction-to-bundle.boys');
-  process.exit(1);
+const MOST_NEAR = 8;
+
+/** Keys of the same topic, or else those that hold a word of what was typed. */
+const near = (): string => {
+  const keys = entries.map((entry) => entry.key);
+  const [topic = "?"] = key.split(".");
+  const found = keys.filter((one) => one.startsWith(topic));
+  return (found.length > 0 ? found : [nearest(key, keys) ?? keys.find((one) => one.includes(topic))].filter((one) => one !== undefined)).slice(0, MOST_NEAR).join(", ");
 };
 
-const nearest = (): string => entries.map((entry) => entry.key).filter((one) => one.startsWith(key.split(".")[0] ?? "?")).slice(0, 8).join(", ");
-
 const main = (): void => {
-  if (key === "") usage();
-  if (!entries.some((entry) => entry.key === key)) {
-    console.error(`No entry is called "${key}". ${nearest() === "" ? "The page of the number ledger lists them all." : `Near it: ${nearest()}`}`);
-    process.exit(1);
-  }
+  if (key === "") fail("Name a ledger entry, for example:\n  npm run affected -- junction-to-bundle.boys");
+  if (!entries.some((entry) => entry.key === key)) fail(`No entry is called "${key}". ${near() === "" ? "The page of the number ledger lists them all." : `Near it: ${near()}`}`);
   const { entry, revision } = ledgerEntry(key);
   console.log(`${key}@${revision.revision}  ${valueText(revision.value, entry.unit)}  (${revision.state})`);
   const pinned = families.flatMap((family) => family.reads.filter((pin) => pin.split("@")[0] === key).map((pin) => `  question ${family.code} ${family.id}, version ${family.version}, reads ${pin}: a new revision needs a new version`));

@@ -8,6 +8,7 @@ import { lineFigure } from "../figures/line-figure.ts";
 import { lineOfItem } from "../figures/line-of-item.ts";
 import { benchReturns } from "./bench/returns.ts";
 import { benchScope } from "./bench/scope.ts";
+import { fail, wordsOf } from "./words.ts";
 
 /** Times the work of a page and of the laws: medians of several rounds, on this machine, with nothing else asked of it. */
 
@@ -62,8 +63,11 @@ const benchFigures = (): void => {
   shown("angles that stay clear", perSecond((turn) => clearAngles({ ...needle, knee, needleRadiusMm: NEEDLE_RADIUS_MM, marginMm: (turn % 9) / 2 })));
 };
 
-if (process.argv.includes("scope")) await benchScope();
-else if (process.argv.includes("returns")) benchReturns();
+/** A part of its own that a word picks; without one, questions and figures are timed. */
+const PARTS: Readonly<Record<string, () => void | Promise<void>>> = { scope: benchScope, returns: benchReturns };
+
+const { words: [part] } = wordsOf({ name: "bench", does: "Times questions and figures. A word picks another part: scope (the view in a browser) or returns (a director's pile of hand-ins).", words: ["scope | returns"] });
+if (part !== undefined) await (PARTS[part] ?? (() => fail(`"${part}" is no part of this bench; write scope or returns, or no word for questions and figures.`)))();
 else {
   benchBank();
   benchFigures();

@@ -8,6 +8,7 @@ import { policyOf } from "./policy.ts";
 import { runNode } from "./run-node.ts";
 import { searchText } from "./search-text.ts";
 import { siteMap } from "./site-map.ts";
+import { wordsOf } from "./words.ts";
 
 const project = resolve(import.meta.dirname, "../..");
 const dist = join(project, "dist");
@@ -34,6 +35,7 @@ const index = async (pages: readonly BuiltPage[]): Promise<number> => {
 };
 
 const main = async (): Promise<void> => {
+  wordsOf({ name: "build", does: "Checks the content and builds the site in dist, with its search index and policy.txt." });
   if (!(await runNode(["src/tools/check.ts"]))) process.exit(1);
   process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
   rmSync(dist, { recursive: true, force: true });

@@ -1,11 +1,11 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { draw, type FamilyEntry } from "../bank/index.ts";
 import { sheetEntry, type SheetEntry } from "./contact-sheet/entry.ts";
 import { familyNamed } from "./contact-sheet/named.ts";
 import { sheetPage } from "./contact-sheet/page.ts";
 import { sheetText } from "./contact-sheet/text.ts";
+import { fail, type Tool, wholeNumber, wordsOf } from "./words.ts";
 
 /** Prints drawn variants of one family for a second reader: every number, every slip, every sentence, and a place to sign. */
 
@@ -13,16 +13,22 @@ const project = resolve(import.meta.dirname, "../..");
 const DRAWS = 50;
 const MOST_DRAWS = 500;
 
-const fail = (sentence: string): never => {
-  console.error(sentence);
-  process.exit(1);
+const TOOL: Tool = {
+  name: "contact-sheet",
+  does: "Writes drawn variants of one question with figure, answer and slips, and a place for a second reader to sign.",
+  words: ["family"],
+  flags: {
+    draws: { says: `how many variants, 1 to ${MOST_DRAWS}`, value: String(DRAWS) },
+    out: { says: "the folder to write into", value: ".cache/contact-sheets" },
+    text: { says: "prints them here, as text" },
+  },
+  example: "npm run contact-sheet -- window",
 };
 
 const asked = (): { readonly name: string; readonly draws: number; readonly out: string; readonly isText: boolean } => {
-  const { values, positionals } = parseArgs({ allowPositionals: true, options: { draws: { type: "string" }, out: { type: "string" }, text: { type: "boolean" } } });
-  const draws = Number(values.draws ?? DRAWS);
-  if (!Number.isInteger(draws) || draws < 1 || draws > MOST_DRAWS) fail(`--draws must be a whole number from 1 to ${MOST_DRAWS}, got ${values.draws}`);
-  return { name: positionals[0] ?? "", draws, out: resolve(values.out ?? join(project, ".cache/contact-sheets")), isText: values.text === true };
+  const typed = wordsOf(TOOL);
+  const draws = wholeNumber(typed, "draws", { least: 1, most: MOST_DRAWS, otherwise: DRAWS });
+  return { name: typed.words[0] ?? "", draws, out: resolve(typed.values["out"] ?? join(project, ".cache/contact-sheets")), isText: typed.has("text") };
 };
 
 const source = (path: string): string => readFileSync(join(project, "src", path), "utf8");

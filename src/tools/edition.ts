@@ -3,6 +3,7 @@ import { join, resolve } from "node:path";
 import { parse } from "yaml";
 import { families } from "../bank/index.ts";
 import { type ModuleMatter, moduleSchema } from "../schemas/module.ts";
+import { fail, type Tool, wordsOf } from "./words.ts";
 
 /**
  * Writes what the sheet numbers and carry codes of a new edition mean. Editions that are out are never touched: the file
@@ -48,17 +49,15 @@ const editionOf = (edition: number) => ({
   carry: { modules: codes, safety: [...new Set(families.filter(({ unsafe }) => unsafe).flatMap(({ objectives }) => objectives))] },
 });
 
-/** The one flag; anything else ends the program before it writes. */
-const isReplacing = (words: readonly string[]): boolean => {
-  const unknown = words.find((word) => word !== "--replace");
-  if (unknown === undefined) return words.includes("--replace");
-  console.error(`${unknown} is no word of this tool. "npm run edition" adds an edition, "npm run edition -- --replace" rewrites the newest before anybody has it. Nothing was written.`);
-  process.exit(1);
+const TOOL: Tool = {
+  name: "edition",
+  does: "Adds an edition: what its sheet numbers and carry codes mean. Run it when families are added or get a new version.",
+  flags: { replace: { says: "rewrites the newest edition instead, before anybody has it" } },
 };
 
 const held = JSON.parse(readFileSync(FILE, "utf8")) as readonly Held[];
-const kept = isReplacing(process.argv.slice(2)) ? held.slice(0, -1) : held;
+const kept = wordsOf(TOOL).has("replace") ? held.slice(0, -1) : held;
 const number = (kept.at(-1)?.edition ?? 0) + 1;
-if (number > LAST_EDITION) throw new Error(`edition must be at most ${LAST_EDITION}: sheet numbers have no room for more.`);
+if (number > LAST_EDITION) fail(`edition must be at most ${LAST_EDITION}: sheet numbers have no room for more. Nothing was written.`);
 writeFileSync(FILE, `[\n${[...kept, editionOf(number)].map((one) => JSON.stringify(one)).join(",\n")}\n]\n`);
 console.log(`Edition ${number} written: ${families.length} question families, ${plansOf().length} plans. Commit content/editions.json with the families it lists.`);

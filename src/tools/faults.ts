@@ -1,16 +1,18 @@
 import { corruptLine, fullQuota, newerSchema, twoTabs, wrongClock } from "./faults/cases.ts";
 import { killTabs } from "./faults/kills.ts";
 import { launchBrowser, NO_BROWSER } from "./find-browser.ts";
-import { startServer } from "./serve.ts";
+import { isBuilt, NOT_BUILT, startServer } from "./serve.ts";
+import { fail, wordsOf } from "./words.ts";
 
 /** Does to the built site what can go wrong with a record, and counts what was lost: nothing may be. */
 
 const KILLS = 200;
 const ANSWERS_EACH = 500;
 
+wordsOf({ name: "faults", does: "Does to the built site what can go wrong with a record, and counts what was lost: nothing may be. Takes minutes; build the site first." });
+if (!isBuilt()) fail(NOT_BUILT);
 const served = await startServer();
-const browser = await launchBrowser();
-if (!browser) throw new Error(NO_BROWSER);
+const browser = (await launchBrowser()) ?? fail(NO_BROWSER);
 let isGood = true;
 for (const work of [fullQuota, corruptLine, newerSchema, wrongClock]) {
   const { name, said, wrong } = await work(browser, served.address);

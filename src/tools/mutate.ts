@@ -6,6 +6,7 @@ import { Bench } from "./mutate/bench.ts";
 import { changesIn } from "./mutate/changes.ts";
 import { reachOf } from "./mutate/reach.ts";
 import { described, type Mutant, roomLine, scoreOf, type Tried } from "./mutate/score.ts";
+import { fail, wholeNumber, wordsOf } from "./words.ts";
 
 /**
  * Mutation testing: makes one small change after another in the engine and asks whether a test notices.
@@ -20,10 +21,19 @@ const LONGEST_MS = 600_000;
 const PATIENCE_MS = 4000;
 const PATIENCE = 5;
 
-const words = process.argv.slice(2);
-const every = Number(words.find((word) => word.startsWith("--every="))?.split("=")[1] ?? 1);
-const isAll = words.includes("--all");
-const picked = words.filter((word) => !word.startsWith("--"));
+const MOST_EVERY = 10_000;
+
+const typed = wordsOf({
+  name: "mutants",
+  does: `Makes one small change after another in ${ROOMS.join(", ")} and lists the changes that no test noticed; all of them take many minutes. A part of a path picks files.`,
+  words: ["part of a path"],
+  isOpen: true,
+  flags: { every: { says: "tries every fifth change only", value: "5" }, all: { says: "adds the tests that load the bank or the ledger" } },
+  example: "npm run mutants -- geometry/circle.ts --every=5",
+});
+const every = wholeNumber(typed, "every", { least: 1, most: MOST_EVERY, otherwise: 1 });
+const isAll = typed.has("all");
+const picked = typed.words;
 
 const url = (path: string): string => pathToFileURL(path).href;
 
@@ -93,6 +103,7 @@ const report = (tried: readonly Tried[]): boolean => {
 const main = async (): Promise<void> => {
   const start = performance.now();
   const mutants = ROOMS.flatMap(mutantsOf).filter(({ path }) => picked.length === 0 || picked.some((word) => path.includes(word))).filter((_, place) => place % every === 0);
+  if (mutants.length === 0) fail(`No change is left to try: ${picked.length === 0 ? "every" : picked.join(", ")} ${picked.length === 0 ? "is too large" : `picks no file of ${ROOMS.map((room) => `src/engine/${room}`).join(", ")} with a place to change`}.`);
   const files = new Set(mutants.map(({ path }) => join(project, path)));
   const possible = testFiles().filter(({ reach }) => [...files].some((file) => reach.has(file)));
   const times = await timed(possible);

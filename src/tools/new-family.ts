@@ -1,17 +1,31 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { asking, runAsking, WrongAnswer } from "./new/ask.ts";
 import { bankCatalogueWith, bankLoadWith, catalogueWith, type Listed, loadWith } from "./new/family-lists.ts";
 import { askUnitOf, type FamilyKind, type FamilyPlan, familyQuestions, givensOf, nextCode } from "./new/family-plan.ts";
+import { objectiveFor, objectivesListed } from "./new/objective-for.ts";
 import { familyText } from "./new/family-text.ts";
+import { type Tool, wordsOf } from "./words.ts";
 
 /**
  * Asks six things and writes one family that already keeps the laws, and lists it. The answers may also come as flags
  * (`--id=…`) or as lines on the standard input. `--objective` names its objective, `--project` another copy of the project.
  */
 
-const options = Object.fromEntries(["id", "module", "kind", "title", "givens", "ask", "objective", "project"].map((name) => [name, { type: "string" as const }]));
+const TOOL: Tool = {
+  name: "new:family",
+  does: "Asks six things and writes one family of questions that already keeps the laws, and lists it. A flag answers its question beforehand.",
+  flags: {
+    id: { says: "its name, in small letters and hyphens", value: "thread-left" },
+    module: { says: "the code of its module", value: "M11" },
+    kind: { says: "sum, order or judge", value: "sum" },
+    title: { says: "a few words", value: '"Thread left"' },
+    givens: { says: "the numbers that it states", value: '"thread mm 600 to 900 by 50; stitches pieces 2 to 4 by 1"' },
+    ask: { says: "the unit of the answer", value: "mm" },
+    objective: { says: "the objective that it serves; else the first of its module without a question", value: "m11-number" },
+    project: { says: "another copy of the project", value: "../copy" },
+  },
+};
 
 const shown = (path: string): string => relative(process.cwd(), path).replaceAll("\\", "/");
 const readIf = (path: string): string | null => (existsSync(path) ? readFileSync(path, "utf8") : null);
@@ -43,10 +57,6 @@ const list = (project: string, family: Listed): readonly string[] => {
   return changed.map(([path]) => path);
 };
 
-/** An objective of the module for a family that names none: one that other families of it serve. */
-const objectiveFor = (module: string, id: string, known: readonly Known[]): string =>
-  known.find((family) => family.module === module)?.objectives[0] ?? `${module.toLowerCase()}-${id}`;
-
 const answersTo = async (flags: Readonly<Record<string, string | undefined>>, taken: Parameters<typeof familyQuestions>[0]): Promise<Readonly<Record<string, string>>> => {
   const { ask, close } = asking(flags);
   const { always, ofSums } = familyQuestions(taken);
@@ -58,7 +68,7 @@ const answersTo = async (flags: Readonly<Record<string, string | undefined>>, ta
 };
 
 const work = async (): Promise<string> => {
-  const flags = parseArgs({ options }).values as Readonly<Record<string, string | undefined>>;
+  const flags: Readonly<Record<string, string | undefined>> = wordsOf(TOOL).values;
   const project = resolve(flags["project"] ?? join(import.meta.dirname, "../.."));
   const known = await knownFamilies(project);
   const modules = Object.keys(JSON.parse(readFileSync(join(project, "content/curriculum.json"), "utf8")) as object);
@@ -67,7 +77,7 @@ const work = async (): Promise<string> => {
   const code = nextCode(module, known.filter((family) => family.module === module).map((family) => family.code));
   if (code === null) throw new WrongAnswer(`Module ${module} has a family for every letter; give one of them up first.`);
   const read = givensOf(givens);
-  const plan: FamilyPlan = { id, code, module, kind: kind.toLowerCase() as FamilyKind, title, objective: flags["objective"] ?? objectiveFor(module, id, known), givens: typeof read === "string" ? [] : read, askUnit: askUnitOf(ask) };
+  const plan: FamilyPlan = { id, code, module, kind: kind.toLowerCase() as FamilyKind, title, objective: flags["objective"] ?? objectiveFor(objectivesListed(project, module), { id, module }, known), givens: typeof read === "string" ? [] : read, askUnit: askUnitOf(ask) };
   const path = join(project, "src/bank", module.toLowerCase(), `${id}.ts`);
   if (existsSync(path)) throw new WrongAnswer(`There is a file ${shown(path)} already.`);
   mkdirSync(join(path, ".."), { recursive: true });

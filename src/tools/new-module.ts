@@ -1,19 +1,31 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { asking, runAsking, WrongAnswer } from "./new/ask.ts";
 import { codeFor, moduleQuestions, type ModulePlan, needsOf, objectivesOf, rolesOf } from "./new/module-plan.ts";
 import { type FamilyOf, withServed } from "./new/module-objectives.ts";
 import { moduleText } from "./new/module-text.ts";
 import { slugOf } from "./new/names.ts";
 import { placedOnPaths } from "./new/place-on-paths.ts";
+import { type Tool, wordsOf } from "./words.ts";
 
 /**
  * Asks six things and writes one module in which every part that must be there is a prompt. The answers may also come
  * as flags (`--title="…"`) or as six lines on the standard input. `--project` names another copy of the project.
  */
 
-const options = Object.fromEntries(["title", "roles", "objectives", "needs", "review", "reviewer", "project"].map((name) => [name, { type: "string" as const }]));
+const TOOL: Tool = {
+  name: "new:module",
+  does: "Asks six things and writes one module in which every part that must be there is a prompt. A flag answers its question beforehand.",
+  flags: {
+    title: { says: "a few words", value: '"Water on the floor"' },
+    roles: { says: "who reads it", value: '"resident core, nurse optional"' },
+    objectives: { says: "what a reader can do afterwards, verb first", value: '"calculate the bags for a case; select who is told"' },
+    needs: { says: "modules that come before it, or none", value: "M07" },
+    review: { says: "the day of its review, or none", value: "2027-03-01" },
+    reviewer: { says: "a role, or none", value: '"paediatric orthopaedic surgeon"' },
+    project: { says: "another copy of the project", value: "../copy" },
+  },
+};
 
 const shown = (path: string): string => relative(process.cwd(), path).replaceAll("\\", "/");
 
@@ -38,8 +50,7 @@ const placeOnPaths = (project: string, { code, roles }: ModulePlan): string => {
 };
 
 const work = async (): Promise<string> => {
-  const { values } = parseArgs({ options });
-  const flags = values as Readonly<Record<string, string | undefined>>;
+  const flags: Readonly<Record<string, string | undefined>> = wordsOf(TOOL).values;
   const project = resolve(flags["project"] ?? join(import.meta.dirname, "../.."));
   const names = join(project, "content/curriculum.json");
   const curriculum = curriculumAt(names);

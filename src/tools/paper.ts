@@ -7,15 +7,19 @@ import { EDITIONS } from "../facts/editions.ts";
 import { pictureOnPaper } from "../figures/picture-on-paper.ts";
 import { sheetEntry } from "./contact-sheet/entry.ts";
 import { paperPage, type PaperQuestion } from "./paper/page.ts";
+import { fail, type Tool, wordsOf } from "./words.ts";
 
 /** Prints the sheet of a number: the questions with room to write, the answers with their working on a page of their own. */
 
 const project = resolve(import.meta.dirname, "../..");
 const source = (path: string): string => readFileSync(join(project, "src", path), "utf8");
 
-const fail = (sentence: string): never => {
-  console.error(sentence);
-  process.exit(1);
+const TOOL: Tool = {
+  name: "paper",
+  does: "Writes the sheet of a number as a page to print: questions with room to write, answers on a page of their own.",
+  words: ["sheet number"],
+  isOpen: true,
+  example: "npm run paper -- 142B-02C6",
 };
 
 const sheetNamed = (typed: string): Sheet => {
@@ -30,7 +34,7 @@ const questionsOf = (sheet: Sheet): Promise<readonly PaperQuestion[]> =>
     return { title: item.title, entry: sheetEntry(family, seed), picture: await pictureOnPaper(item) };
   }));
 
-const sheet = sheetNamed(process.argv.slice(2).join(" "));
+const sheet = sheetNamed(wordsOf(TOOL).words.join(" "));
 const folder = join(project, ".cache/paper");
 const style = ["styles/figures.css", "styles/scope.css", "tools/contact-sheet/sheet.css", "tools/paper/paper.css"].map(source).join("\n");
 const patterns = source("components/Defs.astro").replace(/^---[\s\S]*?---\s*/, "");

@@ -1,11 +1,18 @@
 import { resolve } from "node:path";
-import { parseArgs } from "node:util";
 import { readCourse } from "./check/course.ts";
 import { readAs, READERS, type ReadPath, type Reader, stumblesIn, unreviewedIn } from "./preview/reading.ts";
+import { fail, folderNamed, type Tool, wordsOf } from "./words.ts";
 
 /** Prints the course as one kind of reader meets it: `npm run preview -- nurse`. */
 
 const content = resolve(import.meta.dirname, "../../content");
+
+const TOOL: Tool = {
+  name: "preview",
+  does: "Prints the course as one kind of reader meets it, sitting by sitting, with what may stop them.",
+  words: [READERS.join(" | "), "content folder"],
+  example: "npm run preview -- nurse",
+};
 
 const isReader = (text: string | undefined): text is Reader => READERS.some((reader) => reader === text);
 
@@ -24,13 +31,9 @@ const pathText = ({ title, who, sittings }: ReadPath): string =>
   ].join("\n");
 
 const main = (): void => {
-  const { positionals: [reader, folder] } = parseArgs({ allowPositionals: true, options: {} });
-  if (!isReader(reader)) {
-    console.error(`Say as whom you would like to read: ${READERS.map((one) => `npm run preview -- ${one}`).join(", ")}.`);
-    process.exitCode = 1;
-    return;
-  }
-  const course = readCourse({ folder: resolve(folder ?? content), shownAs: "content", engineFolder: content, engineShownAs: "content", families: [], today: new Date().toISOString().slice(0, 10), draws: 0 });
+  const { words: [typed, folder] } = wordsOf(TOOL);
+  const reader = isReader(typed) ? typed : fail(`${typed === undefined ? "" : `"${typed}" is no reader of the course. `}Say as whom you would like to read: ${READERS.map((one) => `npm run preview -- ${one}`).join(", ")}.`);
+  const course = readCourse({ folder: folderNamed(folder, content), shownAs: "content", engineFolder: content, engineShownAs: "content", families: [], today: new Date().toISOString().slice(0, 10), draws: 0 });
   const paths = readAs(course, reader);
   const stumbles = stumblesIn(paths, reader);
   const unreviewed = unreviewedIn(paths);

@@ -3,6 +3,7 @@ import { createServer, type Server, type ServerResponse } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join, normalize, resolve } from "node:path";
 import { folder as home } from "../build/address.ts";
+import { fail, wholeNumber, wordsOf } from "./words.ts";
 
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".svg": "image/svg+xml",
@@ -29,9 +30,12 @@ export interface Served {
 
 const folderOfSite = (): string => resolve(import.meta.dirname, "../../dist");
 
+export const NOT_BUILT = 'There is no built site. Run "npm run build" first.';
+export const isBuilt = (folder = folderOfSite()): boolean => existsSync(join(folder, "index.html"));
+
 /** Serves the built site on this machine with its policy as a header; port 0 takes any free one. */
 export const startServer = async (port = 0, folder = folderOfSite()): Promise<Served> => {
-  if (!existsSync(join(folder, "index.html"))) throw new Error('There is no built site. Run "npm run build" first.');
+  if (!isBuilt(folder)) throw new Error(NOT_BUILT);
   const policy = readFileSync(join(folder, "policy.txt"), "utf8").trim();
   const server: Server = createServer((request, response) => {
     response.setHeader("Content-Security-Policy", policy);
@@ -66,7 +70,17 @@ const startNear = async (port: number): Promise<Served> => {
   }
 };
 
+const PORT = 4321;
+const LAST_PORT = 65_535;
+
 if (import.meta.main) {
-  const served = await startNear(Number(process.env["PORT"] ?? 4321));
+  const typed = wordsOf({
+    name: "serve",
+    does: "Serves the built site on this machine and prints its address. Where the port is taken, any free one is used.",
+    flags: { port: { says: "the port to ask for; PORT in the environment does the same", value: String(PORT) } },
+  });
+  if (!isBuilt()) fail(NOT_BUILT);
+  const port = wholeNumber(typed, "port", { least: 0, most: LAST_PORT, otherwise: Number(process.env["PORT"] ?? PORT) });
+  const served = await startNear(port);
   console.log(`Small Knee Workbook: ${served.address}/  (Ctrl-C ends it)`);
 }

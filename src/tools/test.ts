@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { findBrowser, NO_BROWSER } from "./find-browser.ts";
+import { wordsOf } from "./words.ts";
 
 /** Runs every check of the project one after the other and ends with one line: how many passed, how many failed. */
 
@@ -80,7 +81,12 @@ const add = ({ passed, failed }: Counts): void => {
   total.passed += passed;
   total.failed += failed;
 };
-for (const stage of process.argv.includes("--quick") ? QUICK : WHOLE) {
+const typed = wordsOf({
+  name: "test",
+  does: "Runs every check of the project; the last line says how many passed and failed. `npm run quick` runs lint, types of the engine and its tests alone.",
+  flags: { quick: { says: "what npm run quick does" } },
+});
+for (const stage of typed.has("quick") ? QUICK : WHOLE) {
   for (const counts of await Promise.all(stage.map((part) => part()))) add(counts);
 }
 console.log(`\n${total.passed} passed, ${total.failed} failed`);

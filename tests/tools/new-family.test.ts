@@ -38,10 +38,10 @@ describe("a new family", () => {
     ];
     for (const words of made) expect(copy().run("new-family.ts", words)).toMatchObject({ code: 0, err: "" });
     copy().run("new-module.ts", ["--title=A second look", "--roles=resident", "--objectives=calculate the second look", "--needs=none", "--review=none", "--reviewer=none"]);
-    const { err, out } = copy().run("new-family.ts", ["--id=look-again", "--module=M15", "--kind=sum", "--title=Second look", `--givens=${LENGTHS}`, "--ask=mm", "--objective=m15-second-look"]);
+    const { err, out } = copy().run("new-family.ts", ["--id=look-again", "--module=M16", "--kind=sum", "--title=Second look", `--givens=${LENGTHS}`, "--ask=mm", "--objective=m16-second-look"]);
     expect(err).toBe("");
-    expect(out).toContain("src/bank/m15/look-again.ts is family 15a");
-    expect(textIn("src/bank/catalogue.ts")).toContain("...M15];");
+    expect(out).toContain("src/bank/m16/look-again.ts is family 16a");
+    expect(textIn("src/bank/catalogue.ts")).toContain("...M16];");
   }, SEVERAL_TOOLS_MS);
 
   test("is drawn and graded as it stands: its own answer is right, every slip has its name", () => {
@@ -102,7 +102,7 @@ describe("its pieces", () => {
 
   test("the next code is the letter after the last", () => {
     expect(nextCode("M06", ["06b", "06e"])).toBe("06f");
-    expect(nextCode("M15", [])).toBe("15a");
+    expect(nextCode("M16", [])).toBe("16a");
     expect(nextCode("M06", ["06z"])).toBeNull();
   });
 

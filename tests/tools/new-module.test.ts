@@ -23,12 +23,12 @@ describe("a new module", () => {
     const { out, err, code } = copy().run("new-module.ts", [], `${SIX.join("\n")}\n`);
     expect({ err, code }).toEqual({ err: "", code: 0 });
     expect(out.match(/^\d of 6/gm)).toHaveLength(6);
-    expect(out).toContain("content/modules/a-second-look.mdx is module M15.");
+    expect(out).toContain("content/modules/a-second-look.mdx is module M16.");
     const text = readFileSync(fileOf("a-second-look"), "utf8");
     for (const part of ["title: A second look", "needs: [M10]", "  nurse: optional", "minutes:", "verb: reject", "state: none", "paediatric surgeon", "due: 2027-03-01", "Cautions C2, C13, C3, C9", "## What is not known"]) expect(text).toContain(part);
     expect(out).toContain("content/paths.json has it at the end of resident-two-weeks;");
     const before = readFileSync(new URL("../../content/paths.json", import.meta.url), "utf8");
-    expect(readFileSync(join(copy().folder, "content/paths.json"), "utf8").replace(', { "module": "M15" }', "")).toBe(before);
+    expect(readFileSync(join(copy().folder, "content/paths.json"), "utf8").replace(', { "module": "M16" }', "")).toBe(before);
     expect(copy().run("check.ts", [])).toMatchObject({ code: 0, err: "" });
   });
 

@@ -38,6 +38,6 @@ describe("the course as a reader meets it", () => {
   it("is printed by its tool, which asks for a reader that it knows", () => {
     const run = (...words: readonly string[]) => spawnSync(process.execPath, ["src/tools/preview.ts", ...words], { cwd: project, encoding: "utf8" });
     expect(run("nurse").stdout).toMatch(/is asked: .*pack-check/);
-    expect([run("doctor").status, run("doctor").stderr]).toEqual([1, "Say as whom you would like to read: npm run preview -- resident, npm run preview -- nurse, npm run preview -- director.\n"]);
+    expect([run("doctor").status, run("doctor").stderr]).toEqual([1, "\"doctor\" is no reader of the course. Say as whom you would like to read: npm run preview -- resident, npm run preview -- nurse, npm run preview -- director.\n"]);
   });
 });

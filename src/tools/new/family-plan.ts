@@ -39,15 +39,20 @@ const GIVEN = /^([A-Za-z][A-Za-z ]*?)\s+(\S+)\s+(-?\d+(?:\.\d+)?)\s+to\s+(-?\d+(
 
 const unitOf = (written: string): UnitId | null => (isUnitId(written) ? written : unitNamed(written));
 
+const noUnit = (written: string): string => {
+  const meant = nearest(written, Object.keys(UNITS));
+  return `"${written}" is no unit; ${meant === null ? `there are ${anyOf(Object.keys(UNITS))}` : `the nearest is "${meant}"`}.`;
+};
+
 /** The givens of an answer, "entry mm 2 to 6 by 0.5; margin mm 1 to 3 by 0.5"; or a sentence about the first that cannot be read. */
 export const givensOf = (answer: string): readonly PlannedGiven[] | string => {
   const pieces = answer.split(";").map((each) => each.trim()).filter((each) => each !== "");
   const givens: PlannedGiven[] = [];
   for (const piece of pieces) {
     const [, name = "", written = "", least, greatest, step] = GIVEN.exec(piece) ?? [];
-    if (name === "") return `"${piece}" cannot be read; write it as: entry mm 2 to 6 by 0.5`;
+    if (name === "") return `"${piece}" cannot be read; write it as "entry mm 2 to 6 by 0.5".`;
     const unit = unitOf(written);
-    if (unit === null) return `"${written}" is no unit; the nearest is "${nearest(written, Object.keys(UNITS)) ?? "mm"}".`;
+    if (unit === null) return noUnit(written);
     const key = withUnitEnd(camelOf(slugOf(name)), unit);
     const given = { key, label: `${name.charAt(0).toUpperCase()}${name.slice(1)}`, unit, least: Number(least), greatest: Number(greatest), step: Number(step) };
     const fault = gridFault(given) ?? (givens.some((each) => each.key === key) ? `"${name}" stands twice.` : null);
@@ -79,7 +84,7 @@ const idFault = (answer: string, taken: Taken): string | null => {
 };
 
 const moduleFault = (answer: string, { modules }: Taken): string | null =>
-  modules.includes(answer.toUpperCase()) ? null : `No module has the code "${answer}"; write ${modules.join(", ")}. A new module comes first: npm run new:module`;
+  modules.includes(answer.toUpperCase()) ? null : `No module has the code "${answer}"; write ${modules.join(", ")}. A new module comes first: npm run new:module.`;
 
 const kindFault = (answer: string): string | null => {
   const kind = answer.toLowerCase();
@@ -95,7 +100,7 @@ const givensFault = (answer: string): string | null => {
   return typeof givens === "string" ? givens : null;
 };
 
-const unitFault = (answer: string): string | null => (unitOf(answer) === null ? `"${answer}" is no unit; the nearest is "${nearest(answer, Object.keys(UNITS)) ?? "mm"}".` : null);
+const unitFault = (answer: string): string | null => (unitOf(answer) === null ? noUnit(answer) : null);
 
 /** What is asked of every family, and what only of sums. */
 export const familyQuestions = (taken: Taken): { readonly always: readonly Question[]; readonly ofSums: readonly Question[] } => ({

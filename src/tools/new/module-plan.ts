@@ -101,10 +101,15 @@ export const objectivesOf = (answer: string, code: string): readonly PlannedObje
 
 export const isNone = (answer: string): boolean => NONE.test(answer);
 
+/** Questions of DX carry 15 in their codes, so no module has that number. */
+const TAKEN_BY_DX = 15;
+
+const numberAfter = (last: number): number => (last + 1 === TAKEN_BY_DX ? last + 2 : last + 1);
+
 /** The code that the curriculum gives to a title, or the next free one for which a line is to be added. */
 export const codeFor = (title: string, curriculum: Readonly<Record<string, string>>): { readonly code: string; readonly isListed: boolean } => {
   const listed = Object.entries(curriculum).find(([, name]) => slugOf(name) === slugOf(title));
   if (listed !== undefined) return { code: listed[0], isListed: true };
   const numbers = Object.keys(curriculum).flatMap((code) => Number(/^M(\d\d)$/.exec(code)?.[1] ?? 0));
-  return { code: `M${String(Math.max(0, ...numbers) + 1).padStart(2, "0")}`, isListed: false };
+  return { code: `M${String(numberAfter(Math.max(0, ...numbers))).padStart(2, "0")}`, isListed: false };
 };
