@@ -81,6 +81,9 @@ const dose = { key: "doseMg", unit: "mg", least: 2, greatest: 6, step: 0.5 } as 
 const cuff = { key: "cuffMmHg", unit: "mmHg", least: 2, greatest: 6, step: 0.5 } as const;
 const inUnit = (unit: string): SumFamily["givens"] => [ENTRY, { ...GAP, unit } as SumFamily["givens"][number]];
 
+const noStem: SumFamily["words"]["en"]["stems"][number] = () => [];
+const reachOf = (say: Parameters<typeof noStem>[0]): string => say.number(sumOnGrid(Number(say.bare("entryMm")), Number(say.bare("gapMm"))), 1);
+
 /** By the name of the fixture. */
 export const MADE: Readonly<Record<string, readonly FamilyFacts[]>> = {
   "family-slip": made({ slips: [gapTwice, { id: "gap-left-out", gives: (draw) => base.solve(draw.givens, {}) }] }),
@@ -126,5 +129,8 @@ export const MADE: Readonly<Record<string, readonly FamilyFacts[]>> = {
   "family-slip-twice": made({ slips: [entryOnly, gapTwice, gapTwice] }),
   "family-inverse": made({ inverseOf: "gapMn" }),
   "family-round": made({ asks: asked({ roundTo: 0 }) }),
+  "family-source-text": made({ reads: ["depth.boys@2"], cautions: ["C3"], sources: ["author-2020"] as unknown as SumFamily["sources"] }),
+  "family-unit-none": made({ givens: inUnit("gallon") }),
+  "family-tells": worded({ stems: [words.stems[0] ?? noStem, (say) => [`It reaches ${say.of("entryMm")} and no farther, so ${reachOf(say)} mm in all.`], words.stems[2] ?? noStem] }),
   "family-twice": [...made({}), ...made({ code: "01f" })],
 };

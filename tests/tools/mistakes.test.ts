@@ -23,12 +23,14 @@ const SEVERAL: Readonly<Record<string, readonly (readonly [mistake: string, rule
     ["C4 behind the first heading", "missing caution", '<Caution id="C4" /> behind'], ["no C5 where things are counted", "missing caution", 'no <Caution id="C5" />'],
   ],
   "front-matter": [
-    ["an open bracket", "front matter", "roles: { resident"], ["a colon in a text", "front matter", "title: Table: cuff"], ["a field left out", "front matter", 'no field "summary"'], ["a misspelt field", "front matter", 'the field "titel"'],
+    ["an open bracket", "front matter", "needs: ["], ["a colon in a text", "front matter", "title: Table: cuff"], ["a field left out", "front matter", 'no field "summary"'], ["a misspelt field", "front matter", 'the field "titel"'],
     ["a field too many", "front matter", 'the field "author"'], ["no role", "front matter", "roles: {}"], ["no minutes", "front matter", "minutes: 0"], ["no objective", "front matter", "objectives: []"], ["no C7 where things are used once", "missing caution", 'no <Caution id="C7" />'],
     ["no front matter", "front matter", "no front matter"], ["an open quote", "front matter", 'title: "Looking'], ["a tab", "front matter", "- { id: m07-flow"], ["a field twice", "front matter", "minutes: 30"], ["a list for a text", "front matter", "title: []"],
     ["a code that is none", "front matter", "code: 3"], ["a text for a list", "front matter", "needs: M01"], ["a role that is neither core nor optional", "front matter", "resident: yes"], ["minutes in quotes", "front matter", 'minutes: "25"'],
     ["an objective's id that is none", "front matter", "id: M03 Field"], ["an objective without words", "front matter", 'text: ""'], ["no day of the next review", "front matter", 'no field "due"'], ["a day that is none", "front matter", "on: November"], ["a language that is not there", "front matter", "language: en-GB"],
   ],
+  formula: [["a formula with an open bracket", "formula", "$n = \\frac{a{b}$"], ["a formula with a word that is none", "formula", "$\\flow"]],
+  "tag-and-unit": [["a tag with a longer name", "unknown tag", "<Number>"], ["a tag in the middle of a sentence", "unknown tag", "<Sidebar>"], ["a unit that nothing is near to", "unknown unit", '"gallon"']],
   heading: [["a title in the text", "heading level", "# The growing knee"], ["a level left out", "heading level", "#### Speed"]],
   html: [["bold in HTML", "HTML", "<b>"], ["a link in HTML", "HTML", "<a>"], ["a box in HTML", "HTML", "<div>"]],
   ledger: [

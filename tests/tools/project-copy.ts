@@ -24,7 +24,7 @@ export interface ProjectCopy {
 /** Copies content, engine, bank, figures and tools; packages are those of the project. */
 export const projectCopy = (): ProjectCopy => {
   const folder = mkdtempSync(join(tmpdir(), "project-"));
-  for (const part of ["content", "package.json", "src/bank", "src/engine", "src/facts", "src/figures", "src/schemas", "src/tools"]) cpSync(join(root, part), join(folder, part), { recursive: true });
+  for (const part of ["content", "package.json", "src/bank", "src/build/math.ts", "src/engine", "src/facts", "src/figures", "src/schemas", "src/tools"]) cpSync(join(root, part), join(folder, part), { recursive: true });
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   // The bank is read anew by every tool; kept compiled, it takes half the time.
   const env = { ...process.env, NODE_COMPILE_CACHE: join(folder, ".cache") };

@@ -34,6 +34,13 @@ export interface CodePiece {
   readonly stop: number;
 }
 
+/** A formula between dollar signs. */
+export interface FormulaPiece {
+  readonly value: string;
+  readonly start: number;
+  readonly stop: number;
+}
+
 /** A read MDX file. `prose` is as long as `text`; all that is not prose is blanked in it. */
 export interface MdxFile extends SourceText {
   readonly kind: FileKind;
@@ -42,6 +49,7 @@ export interface MdxFile extends SourceText {
   readonly headings: readonly Heading[];
   readonly links: readonly Link[];
   readonly code: readonly CodePiece[];
+  readonly formulas: readonly FormulaPiece[];
   readonly prose: string;
   readonly matter: { readonly start: number; readonly text: string; readonly located: Located } | null;
   /** Where the text behind the front matter starts. */
@@ -66,6 +74,7 @@ interface Gathered {
   readonly headings: Heading[];
   readonly links: Link[];
   readonly code: CodePiece[];
+  readonly formulas: FormulaPiece[];
   readonly shown: [number, number][];
 }
 
@@ -88,14 +97,36 @@ const linkOf = (node: Node, start: number, stop: number): Link => {
 /** Letters that a mark of stress takes at either end. */
 const MARK_WIDTHS: Readonly<Record<string, number>> = { strong: 2, emphasis: 1 };
 
+type Take = (node: Node, span: readonly [start: number, stop: number], into: Gathered) => void;
+
+const takeLink: Take = (node, [start, stop], into) => {
+  into.links.push(linkOf(node, start, stop));
+};
+const takeFormula: Take = (node, [start, stop], into) => {
+  into.formulas.push({ value: node.value ?? "", start, stop });
+};
+
+/** What is kept of a node, by its type. */
+const TAKES: Readonly<Record<string, Take>> = {
+  heading: ({ depth = 1 }, [start, stop], into) => {
+    into.headings.push({ depth, start, stop });
+  },
+  link: takeLink,
+  image: takeLink,
+  text: (_, [start, stop], into) => {
+    into.shown.push([start, stop]);
+  },
+  math: takeFormula,
+  inlineMath: takeFormula,
+  mdxjsEsm: gatherCode,
+};
+
 const gather = (node: Node, text: string, into: Gathered): void => {
   const start = node.position?.start.offset ?? 0;
   const stop = node.position?.end.offset ?? 0;
   if (node.type.startsWith("mdxJsx")) into.tags.push({ ...openingTagAt(text, start), name: node.name ?? "", start, stop });
-  if (node.type === "heading") into.headings.push({ depth: node.depth ?? 1, start, stop });
-  if (node.type === "link" || node.type === "image") into.links.push(linkOf(node, start, stop));
-  if (node.type === "text") into.shown.push([start, stop]);
-  if (node.type === "mdxjsEsm" || node.type.endsWith("Expression")) gatherCode(node, [start, stop], into);
+  if (node.type.endsWith("Expression")) gatherCode(node, [start, stop], into);
+  TAKES[node.type]?.(node, [start, stop], into);
   const width = MARK_WIDTHS[node.type];
   if (width !== undefined) into.shown.push([start, start + width], [stop - width, stop]);
   for (const child of node.children ?? []) gather(child, text, into);
@@ -126,7 +157,7 @@ const bodyStartOf = (text: string, matter: MdxFile["matter"]): number => {
 /** Reads a file into what the rules need: tags, headings, pieces of program, prose, front matter. */
 export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFile => {
   const { tree, findings, text } = readTree(source);
-  const gathered: Gathered = { tags: [], headings: [], links: [], code: [], shown: [] };
+  const gathered: Gathered = { tags: [], headings: [], links: [], code: [], formulas: [], shown: [] };
   if (tree !== null) gather(tree as Node, source.text, gathered);
   const matter = matterOf(source.text);
   return {
@@ -137,6 +168,7 @@ export const readMdx = (source: SourceText, kind: FileKind, slug: string): MdxFi
     headings: gathered.headings,
     links: gathered.links,
     code: gathered.code,
+    formulas: gathered.formulas,
     prose: onlyShown(text, gathered.shown),
     matter,
     bodyStart: bodyStartOf(source.text, matter),

@@ -32,6 +32,15 @@ export const nearest = (written: string, names: Iterable<string>): string | null
   return best;
 };
 
+const MOST_ALIKE = 4;
+const SHORTEST_WORD = 4;
+
+/** Names that share a word with what was written, for where none is near enough to be meant. */
+export const alike = (written: string, names: Iterable<string>): readonly string[] => {
+  const words = written.toLowerCase().split(/[^a-z0-9]+/).filter((word) => word.length >= SHORTEST_WORD);
+  return [...names].filter((name) => !name.includes("@") && words.some((word) => name.toLowerCase().includes(word))).slice(0, MOST_ALIKE);
+};
+
 /** "a, b or c", each in quotes. */
 export const anyOf = (names: readonly string[]): string => {
   const quoted = names.map((name) => `"${name}"`);

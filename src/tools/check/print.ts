@@ -18,6 +18,8 @@ const note = ({ file, line, rule, found }: Problem): string => `${file}:${line} 
 const ofLevel = (problems: readonly Problem[], level: Level): readonly Problem[] =>
   problems.filter((problem) => problem.level === level);
 
+const ofPrinted = (problems: readonly Problem[]): readonly Problem[] => problems.filter(({ level }) => level !== "note");
+
 const counts = (problems: readonly Problem[], course: Course, withNotes: boolean): string => {
   const notes = ofLevel(problems, "note").length;
   const modules = course.files.filter((file) => file.kind === "module").length;
@@ -35,10 +37,13 @@ const counts = (problems: readonly Problem[], course: Course, withNotes: boolean
   return `${seen.join(", ")}; read ${read.join(", ")}.`;
 };
 
+/** Problems and warnings alone, for a run that ends before anything else is read. */
+export const printedBlocks = (problems: readonly Problem[]): string => ofPrinted(problems).map(block).join("\n\n");
+
 /** The whole message of a run: problems and warnings, on request notes, then one line of counts. */
 export const printed = (problems: readonly Problem[], course: Course, withNotes = false): string =>
   [
-    ...problems.filter(({ level }) => level !== "note").map((problem) => `${block(problem)}\n`),
-    ...(withNotes ? [`${ofLevel(problems, "note").map(note).join("\n")}\n`] : []),
+    ...ofPrinted(problems).map((problem) => `${block(problem)}\n`),
+    ...(withNotes && ofLevel(problems, "note").length > 0 ? [`${ofLevel(problems, "note").map(note).join("\n")}\n`] : []),
     counts(problems, course, withNotes),
   ].join("\n");

@@ -11,6 +11,7 @@ import { familyForm } from "./rules/family-form.ts";
 import { familySafety } from "./rules/family-safety.ts";
 import { familySources } from "./rules/family-sources.ts";
 import { familyWords } from "./rules/family-words.ts";
+import { formulas } from "./rules/formulas.ts";
 import { frontMatter } from "./rules/front-matter.ts";
 import { glossary } from "./rules/glossary.ts";
 import { headingLevels } from "./rules/heading-levels.ts";
@@ -72,6 +73,7 @@ export const FILE_RULES: readonly FileRule[] = [
   tagValues,
   knownNames,
   links,
+  formulas,
   population,
   noCode,
   strayBrace,

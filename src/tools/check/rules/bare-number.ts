@@ -70,7 +70,7 @@ const expectation = (written: WrittenNumber, { text, candidates }: Advice): stri
   const comma = written.comma ? "; a point, not a comma, before the decimals" : "";
   const names = [...new Set(candidates)];
   if (text.includes("<Num") || names.length === 0) {
-    const tag = text.includes("<Num") ? "the ledger's tag, which carries source and caution" : "a tag: <Num> for a published value, <Ours> for a number of the invented case";
+    const tag = text.includes("<Num") ? "the ledger's tag, which carries source and caution, or <Ours> where it is a number of the invented case" : "a tag: <Num> for a published value, <Ours> for a number of the invented case";
     return `${tag}${comma}${unknown}`;
   }
   return `a tag; the ledger has this value as ${names.slice(0, 4).join(", ")}: <Num> if one of them is meant, <Ours> for the invented case${comma}${unknown}`;

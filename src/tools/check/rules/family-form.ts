@@ -5,7 +5,7 @@ import type { AskSpec, GivenSpec } from "../../../engine/question/family-head.ts
 import type { Course, FamilyFacts } from "../course.ts";
 import { type FamilyFault, familyFinding, namesText } from "../family-finding.ts";
 import type { Finding } from "../finding.ts";
-import { nearest } from "../nearest.ts";
+import { anyOf, nearest } from "../nearest.ts";
 import type { CourseRule } from "../rule.ts";
 import { endOf, saysUnit, withEnd } from "../unit-ends.ts";
 
@@ -42,8 +42,9 @@ const moduleFaults = ({ module, objectives, source }: FamilyFacts, course: Cours
 
 const unitFault = (name: string, unit: string, what: string): readonly FamilyFault[] => {
   if (!isUnitId(unit)) {
-    const meant = unitNamed(unit) ?? nearest(unit, Object.keys(UNITS)) ?? "mm";
-    return [{ near: name, rule, found: `the unit "${unit}" of ${name}`, expected: `a unit of src/engine/quantity/units.ts; the nearest is "${meant}"`, write: `unit: "${meant}"` }];
+    const meant = unitNamed(unit) ?? nearest(unit, Object.keys(UNITS));
+    const advice = meant === null ? `none is near; there are ${anyOf(Object.keys(UNITS))}` : `the nearest is "${meant}"`;
+    return [{ near: name, rule, found: `the unit "${unit}" of ${name}`, expected: `a unit of src/engine/quantity/units.ts; ${advice}`, write: `unit: "${meant ?? "…"}"` }];
   }
   if (saysUnit(name, unit)) return [];
   return [{ near: name, rule, found: `${what} "${name}" in ${unit}`, expected: `a name that ends in its unit, ${endOf(unit)}`, write: `"${withEnd(name, unit)}"` }];

@@ -105,6 +105,20 @@ const markMissing = (file: MdxFile): Finding | null => {
   return null;
 };
 
+/** The last line up to a place that opens a bracket and does not close it: the reader notices it only on the next line. */
+const openLine = (file: MdxFile, closing: string, upTo: number): { readonly start: number; readonly stop: number; readonly text: string } | null => {
+  const opening = { "]": "[", "}": "{" }[closing];
+  if (file.matter === null || opening === undefined) return null;
+  let start = file.matter.start;
+  let last = null;
+  for (const line of file.text.slice(start, upTo).split("\n")) {
+    const text = line.replace(/\r$/, "");
+    if (text.split(opening).length > text.split(closing).length) last = { start, stop: start + text.trimEnd().length, text };
+    start += line.length + 1;
+  }
+  return last;
+};
+
 /** Errors of the form itself, before any field can be looked at. */
 const formError = (file: MdxFile, error: Located["errors"][number]): Finding => {
   const start = file.text.lastIndexOf("\n", error.start - 1) + 1;
@@ -117,6 +131,8 @@ const formError = (file: MdxFile, error: Located["errors"][number]): Finding => 
     return { ...head, expected: "a text with a colon in it between straight quotes", edits: [{ start, end: stop, text }] };
   }
   const closing = missingClose(error.message);
+  const open = closing === null ? null : openLine(file, closing, stop);
+  if (closing !== null && open !== null) return { ...head, offset: open.start, found: quoted(open.text), expected: `a closing ${closing}`, edits: [{ start: open.stop, end: open.stop, text: closing }] };
   if (closing !== null) return { ...head, expected: `a closing ${closing}`, edits: [{ start: stop, end: stop, text: closing }] };
   if (error.code === "DUPLICATE_KEY") return { ...head, expected: "each field once", write: LEAVE_OUT };
   if (line.includes("\t")) {

@@ -2,10 +2,9 @@ import { type Course, idsIn, termsOf } from "../course.ts";
 import type { Finding } from "../finding.ts";
 import { recordNamed } from "../json-file.ts";
 import type { MdxFile, Tag } from "../mdx-file.ts";
-import { nearest } from "../nearest.ts";
+import { alike, anyOf, nearest } from "../nearest.ts";
 import { isUnitId, UNITS, unitNamed } from "../../../engine/quantity/units.ts";
 import type { FileRule } from "../rule.ts";
-import { sampleOf } from "../tags.ts";
 
 interface NameRule {
   readonly tag: string;
@@ -37,6 +36,14 @@ const NAME_RULES: readonly NameRule[] = [
   { tag: "Ours", attribute: "unit", rule: "unknown unit", where: "a unit of src/engine/quantity/units.ts", names: () => Object.keys(UNITS), isKnown: (_, name) => isUnitId(name) },
 ];
 
+/** What may be meant where nothing is near: all units, else names that share a word. A value that was guessed would be pasted in. */
+const mayBe = (from: NameRule, written: string, course: Course): string => {
+  const names = from.names(course);
+  if (from.rule === "unknown unit") return `none is near; there are ${anyOf(names)}`;
+  const found = alike(written, names);
+  return found.length === 0 ? "none is near" : `none is near; with a word of it: ${found.join(", ")}`;
+};
+
 const unknownName = (file: MdxFile, tag: Tag, from: NameRule, course: Course): readonly Finding[] => {
   const attribute = tag.attributes.find(({ name, form }) => name === from.attribute && form === "text");
   if (attribute === undefined || from.isKnown(course, attribute.value)) return [];
@@ -44,7 +51,7 @@ const unknownName = (file: MdxFile, tag: Tag, from: NameRule, course: Course): r
   const start = attribute.end - 1 - attribute.value.length;
   const head = { source: file, offset: attribute.start, rule: from.rule, found: `"${attribute.value}"` };
   return [meant === null
-    ? { ...head, expected: `${from.where}; none is near`, write: sampleOf(tag.name) }
+    ? { ...head, expected: `${from.where}; ${mayBe(from, attribute.value, course)}`, write: `${file.text.slice(tag.start, start)}…${file.text.slice(attribute.end - 1, tag.stop)}` }
     : { ...head, expected: `${from.where}; the nearest is "${meant}"`, edits: [{ start, end: attribute.end - 1, text: meant }] }];
 };
 

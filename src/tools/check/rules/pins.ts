@@ -27,9 +27,19 @@ const sourceFault = (course: Course, family: FamilyFacts, source: string): reado
   return [{ ...placeOfFamily(family, source), rule: "unknown source", found: `family "${family.id}" cites "${source}"`, expected, write: `source: "${meant ?? "author-2020"}"` }];
 };
 
+/** A source that is no pair of work and entry: mostly its key alone, in quotes. */
+const formFault = (family: FamilyFacts, written: unknown): readonly Finding[] => {
+  if (typeof (written as { source?: unknown } | null)?.source === "string") return [];
+  const key = typeof written === "string" ? written : "author-2020";
+  return [{ ...placeOfFamily(family, key), rule: "source", found: `family "${family.id}" cites ${JSON.stringify(written) ?? "nothing"}`, expected: "the work and the ledger entry that is cited from it", write: `sources: [{ source: "${key}", entry: "${family.reads?.[0] ?? "key@1"}" }],` }];
+};
+
+const worksOf = ({ sources = [] }: FamilyFacts): readonly string[] => [...new Set(sources.map(({ source }) => source).filter((source) => typeof source === "string"))];
+
 /** What a family reads from the ledger exists and has not been replaced; what it cites is in the list. */
 export const pins: CourseRule = (course) =>
   course.families.flatMap((family) => [
     ...(family.reads ?? []).flatMap((pin) => pinFault(course, family, pin)),
-    ...[...new Set((family.sources ?? []).map(({ source }) => source))].flatMap((source) => sourceFault(course, family, source)),
+    ...(family.sources ?? []).flatMap((written) => formFault(family, written)),
+    ...worksOf(family).flatMap((source) => sourceFault(course, family, source)),
   ]);
