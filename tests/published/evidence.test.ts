@@ -1,4 +1,4 @@
-import { jStat } from "jstat";
+import jstat from "jstat";
 import { describe, expect, it } from "vitest";
 import {
   baseRateBehind,
@@ -9,6 +9,9 @@ import {
   wilson,
 } from "../../src/engine/index.ts";
 import { normalShare } from "../../src/engine/evidence/normal-share.ts";
+
+// The package has no names of its own for the plain loader of Node, which the runner of mutants uses.
+const { jStat } = jstat;
 
 const percent = (share: number | null | undefined, places = 1): string => ((share ?? Number.NaN) * 100).toFixed(places);
 

@@ -3,5 +3,6 @@ declare module "jstat" {
   interface Distribution {
     readonly cdf: (value: number, ...parameters: number[]) => number;
   }
-  export const jStat: { readonly normal: Distribution; readonly binomial: Distribution };
+  const jstat: { readonly jStat: { readonly normal: Distribution; readonly binomial: Distribution } };
+  export default jstat;
 }
