@@ -8,7 +8,7 @@ import { policyOf } from "./policy.ts";
 import { runNode } from "./run-node.ts";
 import { searchText } from "./search-text.ts";
 import { siteMap } from "./site-map.ts";
-import { wordsOf } from "./words.ts";
+import { fail, wordsOf } from "./words.ts";
 
 const project = resolve(import.meta.dirname, "../..");
 const dist = join(project, "dist");
@@ -34,12 +34,18 @@ const index = async (pages: readonly BuiltPage[]): Promise<number> => {
   return pages.length;
 };
 
+/** What stopped the builder, in one line: its own log stands above and says where. */
+const notBuilt = (error: unknown): never => {
+  const says = (error instanceof Error ? error.message : String(error)).split("\n").filter((line) => line.trim() !== "").slice(0, 4).join("\n  ");
+  return fail(`The site was not built, and dist is not whole:\n  ${says}\nMend that and build again; npm run check finds most of what an author can write wrongly.`);
+};
+
 const main = async (): Promise<void> => {
   wordsOf({ name: "build", does: "Checks the content and builds the site in dist, with its search index and policy.txt." });
   if (!(await runNode(["src/tools/check.ts"]))) process.exit(1);
   process.env["ASTRO_TELEMETRY_DISABLED"] = "1";
   rmSync(dist, { recursive: true, force: true });
-  await buildSite({ root: project, logLevel: "warn" });
+  await buildSite({ root: project, logLevel: "warn" }).catch(notBuilt);
   const pages = readdirSync(dist, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".html"));
   const read = pages.sort().map((name) => ({ name, html: readFileSync(join(dist, name), "utf8") }));
   writeFileSync(join(dist, "policy.txt"), `${policyOf(read.map(({ html }) => html))}\n`);

@@ -8,11 +8,17 @@ const unhelpful = new Set(["", "null", "undefined"]);
 
 const saysOf = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause)).split("\n")[0]?.trim() ?? "";
 
+/** The line under which the reader puts its mark, or the first of those that it shows. */
+const lineAboveMark = (lines: readonly string[]): string => {
+  const mark = lines.findIndex((line) => /^\s*\^+\s*$/.test(line));
+  return (lines[mark - 1] ?? lines[0] ?? "").trim();
+};
+
 /** A file of the bank that Node cannot load, said as every other mistake: place, what was found, what is to be there. */
 export const loadFault = (cause: unknown, shown: (path: string) => string): string => {
   const trace = cause instanceof Error ? (cause.stack ?? "") : "";
   const [, address, line = "1"] = PLACE.exec(trace) ?? OWN_LINE.exec(trace) ?? [];
-  const snippet = PLACE.test(trace) ? (trace.split("\n")[1] ?? "").trim() : "";
+  const snippet = PLACE.test(trace) ? lineAboveMark(trace.split("\n").slice(1)) : "";
   const place = address === undefined ? "src/bank" : `${shown(fileURLToPath(address))}:${line}`;
   const says = saysOf(cause);
   return [
