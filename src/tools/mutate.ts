@@ -108,7 +108,7 @@ const main = async (): Promise<void> => {
   const possible = testFiles().filter(({ reach }) => [...files].some((file) => reach.has(file)));
   const times = await timed(possible);
   const tests = possible.filter(({ path }) => times.has(path));
-  console.log(`${mutants.length} changes${every > 1 ? `, every ${every}th` : ""}; ${tests.length} test files${isAll ? "" : ", without those that load the bank or the ledger (--all runs them too)"}`);
+  console.log(`${mutants.length} ${mutants.length === 1 ? "change" : "changes"}${every > 1 ? `, every ${every}th` : ""}; ${tests.length} test files${isAll ? "" : ", without those that load the bank or the ledger (--all runs them too)"}`);
   const tried = await tryAll(mutants, async (mutant, bench) => {
     const file = join(project, mutant.path);
     const able = tests.filter(({ reach }) => reach.has(file)).map(({ path }) => url(path));

@@ -10,6 +10,7 @@ const added: string[] = [];
 /** Adds the first items of every version that is not held yet; what is held is never rewritten. */
 for (const module of new Set(families.map((family) => family.module))) {
   const held: Record<string, readonly HeldItem[]> = { ...heldIn(module) };
+  const before = added.length;
   for (const { id, versions } of families.filter((family) => family.module === module)) {
     for (const version of versions.filter((one) => one > 0 && !(`${id}@${one}` in held))) {
       added.push(`${id}@${version}`);
@@ -19,6 +20,6 @@ for (const module of new Set(families.map((family) => family.module))) {
       });
     }
   }
-  writeHeld(module, held);
+  if (added.length > before) writeHeld(module, held);
 }
 process.stdout.write(`${added.length === 0 ? "Every version from 1 on is held already; nothing was written." : `Held from now on: ${added.join(", ")}. Commit tests/laws/held with the families.`}\n`);

@@ -1,17 +1,9 @@
 import { existsSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { type ProjectCopy, projectCopy, type Ran } from "./project-copy.ts";
+import { describe, expect, test } from "vitest";
+import { type Ran, sharedCopy } from "./project-copy.ts";
 
-const held: { copy?: ProjectCopy } = {};
-const copy = (): ProjectCopy => {
-  if (held.copy === undefined) throw new Error("no copy");
-  return held.copy;
-};
-beforeAll(() => {
-  held.copy = projectCopy();
-});
-afterAll(() => held.copy?.remove());
+const copy = sharedCopy();
 
 /** Changes one file of the copy, runs the check, and puts the file back. */
 const checkedWith = (file: string, change: (text: string) => string, words: readonly string[] = []): Ran => {
@@ -52,6 +44,16 @@ describe("what the check says before it can look at anything", () => {
     expect(unlisted.err).toMatch(/^src\/bank\/m01\/cover-area\.ts is not listed, .*src\/bank\/m01\/catalogue\.ts and src\/bank\/m01\/load\.ts/);
     expect(copy().run("check.ts", ["--family=windw"]).err).toBe('No family is called "windw"; the nearest is "window": npm run check -- --family=window\n');
     expect(copy().run("check.ts", ["nowhere"]).err).toMatch(/^There is no folder nowhere\./);
+  });
+});
+
+describe("a number that was typed into a case", () => {
+  const typedInto = (text: string) => (before: string): string => before.replace(/stems: \[\n(\s*)\(say\) => \[`/, (whole) => `${whole}${text} `);
+
+  test("is noted where one family is looked at, with what to do instead", () => {
+    const { out } = checkedWith("src/bank/m11/both-faces.ts", typedInto("The thread is 735 mm long."), ["--family=both-faces"]);
+    expect(out).toMatch(/note: draws: family "both-faces": "735\smm" stands in the case and is no given; a published number is read from the ledger/);
+    expect(copy().run("check.ts", ["--family=both-faces"]).out).not.toContain("is no given");
   });
 });
 

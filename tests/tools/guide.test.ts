@@ -1,8 +1,8 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { textOf } from "../support/files.ts";
-import { lawsOf, type ProjectCopy, projectCopy } from "./project-copy.ts";
+import { lawsOf, sharedCopy } from "./project-copy.ts";
 
 /** The author's guide, as an author reads it: every block of its worked example is done here, in the order in which it stands. */
 const guide = /## Add a question in twenty minutes\n([\s\S]*?)\n## /.exec(textOf("DEVELOPERS.md"))?.[1] ?? "";
@@ -17,15 +17,8 @@ const wordsOf = (command: string): readonly string[] => [...command.matchAll(/(?
 
 const TOOLS: Readonly<Record<string, string>> = { "new:family": "new-family.ts", check: "check.ts" };
 
-const held: { copy?: ProjectCopy; file: string } = { file: "" };
-const copy = (): ProjectCopy => {
-  if (held.copy === undefined) throw new Error("no copy");
-  return held.copy;
-};
-beforeAll(() => {
-  held.copy = projectCopy();
-});
-afterAll(() => held.copy?.remove());
+const held: { file: string } = { file: "" };
+const copy = sharedCopy();
 
 const runBlock = (lines: readonly string[]): void => {
   for (const line of lines) {

@@ -1,21 +1,17 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
-import { type ProjectCopy, projectCopy } from "./project-copy.ts";
+import { expect, test } from "vitest";
+import { sharedCopy } from "./project-copy.ts";
 
 /** Runs the check as a lead nurse does, after one slip of the pen in a local list that the bank reads too. */
-let copy: ProjectCopy;
-beforeAll(() => {
-  copy = projectCopy();
-});
-afterAll(() => copy.remove());
+const copy = sharedCopy();
 
 const checkedWith = (file: string, from: string, to: string): { readonly out: string; readonly err: string; readonly code: number } => {
-  const path = join(copy.folder, "content/local", file);
+  const path = join(copy().folder, "content/local", file);
   const before = readFileSync(path, "utf8");
   expect(before).toContain(from);
   writeFileSync(path, before.replace(from, to));
-  const ran = copy.run("check.ts", []);
+  const ran = copy().run("check.ts", []);
   writeFileSync(path, before);
   return ran;
 };

@@ -1,19 +1,11 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { catalogueWith, loadWith } from "../../src/tools/new/family-lists.ts";
 import { familyQuestions, givensOf, nextCode } from "../../src/tools/new/family-plan.ts";
-import { lawsOf, type ProjectCopy, projectCopy } from "./project-copy.ts";
+import { lawsOf, sharedCopy } from "./project-copy.ts";
 
-const held: { copy?: ProjectCopy } = {};
-const copy = (): ProjectCopy => {
-  if (held.copy === undefined) throw new Error("no copy");
-  return held.copy;
-};
-beforeAll(() => {
-  held.copy = projectCopy();
-});
-afterAll(() => held.copy?.remove());
+const copy = sharedCopy();
 
 const DRAWS = 400;
 /** Five tools one after another, each reading the whole bank, on a machine that has other work. */

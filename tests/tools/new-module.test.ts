@@ -1,18 +1,10 @@
 import { existsSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { codeFor, moduleQuestions, objectivesOf } from "../../src/tools/new/module-plan.ts";
-import { type ProjectCopy, projectCopy } from "./project-copy.ts";
+import { sharedCopy } from "./project-copy.ts";
 
-const held: { copy?: ProjectCopy } = {};
-const copy = (): ProjectCopy => {
-  if (held.copy === undefined) throw new Error("no copy");
-  return held.copy;
-};
-beforeAll(() => {
-  held.copy = projectCopy();
-});
-afterAll(() => held.copy?.remove());
+const copy = sharedCopy();
 
 const SIX = ["A second look", "resident core, nurse optional", "calculate the least look; reject a look that shows nothing", "M10", "2027-03-01", "paediatric surgeon"];
 const FLAGS = ["title", "roles", "objectives", "needs", "review", "reviewer"].map((name, index) => `--${name}=${SIX[index]}`);

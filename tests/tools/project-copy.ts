@@ -2,6 +2,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { cpSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import { afterAll, beforeAll } from "vitest";
 
 const root = resolve(import.meta.dirname, "../..");
 
@@ -39,6 +40,19 @@ export const projectCopy = (): ProjectCopy => {
       return JSON.parse(execFileSync(process.execPath, [join(folder, "probe.ts")], { cwd: folder, env, encoding: "utf8" })) as unknown;
     },
     remove: () => rmSync(folder, { recursive: true }),
+  };
+};
+
+/** One copy for all tests of a file: made before the first, removed behind the last. */
+export const sharedCopy = (): (() => ProjectCopy) => {
+  const held: { copy?: ProjectCopy } = {};
+  beforeAll(() => {
+    held.copy = projectCopy();
+  });
+  afterAll(() => held.copy?.remove());
+  return () => {
+    if (held.copy === undefined) throw new Error("the copy is made before the first test");
+    return held.copy;
   };
 };
 

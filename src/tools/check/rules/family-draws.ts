@@ -1,5 +1,5 @@
 import { drawItem } from "../../../engine/question/draw.ts";
-import type { Family, SumFamily } from "../../../engine/question/family.ts";
+import type { Family } from "../../../engine/question/family.ts";
 import { type Draw, isSays } from "../../../engine/question/family-head.ts";
 import { signature } from "../../../engine/question/behind.ts";
 import { rulesOf } from "../../../engine/question/kinds/rules.ts";
@@ -10,6 +10,7 @@ import type { Course, FamilyFacts } from "../course.ts";
 import { type FamilyFault, familyFinding } from "../family-finding.ts";
 import { recordNamed } from "../json-file.ts";
 import type { CourseRule } from "../rule.ts";
+import { caseFaults } from "./family-case.ts";
 import { hasWrongGrid } from "./family-form.ts";
 
 const rule = "draws";
@@ -18,8 +19,6 @@ const HOLE = /undefined|NaN|\[object|\$\{|Infinity/;
 const MOST_SHOWN = 3;
 /** A slip that meets the answer in more than this share of draws is no slip. */
 const TOO_OFTEN = 0.5;
-/** A case that says its answer in more than this share of draws; each wording comes in about a third of them. */
-const TOO_OFTEN_TOLD = 0.1;
 /** Two slips that differ in fewer draws than this are one. */
 const TOO_FEW_APART = 0.02;
 
@@ -137,36 +136,6 @@ const holeFaults = (family: Family, seeds: readonly number[]): readonly FamilyFa
   return [];
 };
 
-/** True where a sentence holds a number with its unit, whole: "48 mm" is not in "480 mm". */
-const holds = (sentence: string, number: string): boolean => {
-  const at = sentence.indexOf(number);
-  return at >= 0 && !/[\d.,]/.test(sentence.charAt(at - 1)) && !/[A-Za-z0-9/]/.test(sentence.charAt(at + number.length));
-};
-
-/** The answer as a learner reads it, with its unit; none where a given has the same value, so that the case must say it. */
-const answerShown = (family: SumFamily, { answer, draw }: Seen): readonly string[] => {
-  if (answer.kind !== "sum" || "says" in answer) return [];
-  const texts = "text" in answer ? [answer.text] : family.asks.map(({ id }) => answer.texts[id] ?? "");
-  return texts.flatMap((text, index) => {
-    const unit = family.asks[index]?.unit ?? "";
-    const isGiven = Object.values(draw.givens).some((value) => value === Number(text));
-    return isGiven || unit === "" || text === "" ? [] : [`${text}\u00a0${unit}`, `${text} ${unit}`, `${text}${unit}`];
-  });
-};
-
-/** A case that says its own answer: now and then a number of the story meets it, and more often somebody wrote it there. */
-const tellingFaults = (family: Family, seeds: readonly number[]): readonly FamilyFault[] => {
-  if (family.kind !== "sum") return [];
-  const few = seeds.slice(0, SECOND_LOOK);
-  const telling = few.filter((seed) => {
-    const shown = answerShown(family, answered(family, drawnFrom(family, seed)));
-    return drawItem(family, { seed }).stem.some((sentence) => shown.some((number) => holds(sentence, number)));
-  });
-  const [first] = telling;
-  if (first === undefined || telling.length <= few.length * TOO_OFTEN_TOLD) return [];
-  return [{ near: family.id, rule, found: `the answer in the case, in ${telling.length} of ${few.length} draws, such as seed ${first}: ${drawItem(family, { seed: first }).stem.join(" ")}`, expected: "a case that says the givens, and leaves the answer to the learner", write: `(say) => [say.about("child"), say.of("${family.givens[0]?.key ?? "…"}")],` }];
-};
-
 const faultsOf = (family: Family, course: Course): readonly FamilyFault[] => {
   const seeds = seedsTo(course.draws);
   try {
@@ -174,7 +143,7 @@ const faultsOf = (family: Family, course: Course): readonly FamilyFault[] => {
     const values = [...givenFaults(family, drawn, course), ...answerFaults(family, drawn)];
     if (values.length > 0) return values;
     const faults = surelyMeeting(family, drawn);
-    return faults.some(({ level }) => level !== "note") ? faults : [...faults, ...holeFaults(family, seeds), ...tellingFaults(family, seeds)];
+    return faults.some(({ level }) => level !== "note") ? faults : [...faults, ...holeFaults(family, seeds), ...caseFaults(family, drawn.slice(0, SECOND_LOOK).map((each) => answered(family, each)), drawn.length > LEAST_FOR_NOTES)];
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     return [{ near: family.id, rule, found: `a draw that fails: ${message}`, expected: "every seed to give a question; look at the keys that draw and solve use", write: "draw: (chance) => ({ givens: { … }, about: { … } })," }];
