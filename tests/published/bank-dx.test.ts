@@ -1,20 +1,9 @@
 import { sampleCorrelation } from "simple-statistics";
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
-import type { Item } from "../../src/engine/question/item.ts";
-import type { Response } from "../../src/engine/question/response.ts";
+import { grade } from "../../src/bank/index.ts";
+import { items, many, notRight, one, reader } from "../support/second-way.ts";
 
 /** Families of module DX beside a second way to their answer: a search instead of a formula, lists of marks, the examples of the curriculum. */
-
-const ITEMS = 1000;
-type Given = (key: string) => number;
-
-const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
-const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
-const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
-  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
-const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
-const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
 
 /** End of Wilson's interval by halving: where the distance of the observed share is 1.959964 standard errors. */
 const end = (events: number, total: number, side: 1 | -1): number => {

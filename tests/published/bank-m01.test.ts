@@ -1,19 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
-import type { Item } from "../../src/engine/question/item.ts";
-import type { Response } from "../../src/engine/question/response.ts";
+import { many, notRight, one } from "../support/second-way.ts";
 
 /** Every family of module M01 beside a second way to its answer: another series, counting squares, or the rule in words. */
-
-const ITEMS = 1000;
-type Given = (key: string) => number;
-
-const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
-const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
-const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
-  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
-const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
-const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
 
 /** Bands of Beck 2019 by completed years: mean and standard deviation of the zone width, as printed. */
 const BECK = [{ from: 5, to: 7, mean: 14.1, sd: 3.1 }, { from: 8, to: 10, mean: 15.8, sd: 2.5 }, { from: 11, to: 13, mean: 17.0, sd: 3.3 }, { from: 14, to: 16, mean: 17.2, sd: 3.1 }];

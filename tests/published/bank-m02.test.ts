@@ -1,19 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
-import type { Item } from "../../src/engine/question/item.ts";
+import { grade } from "../../src/bank/index.ts";
 import type { Response } from "../../src/engine/question/response.ts";
+import { type Given, items, many, notRight, one, reader } from "../support/second-way.ts";
 
 /** Every family of module M02 beside a second way to its answer: counting whole children, walking through lists, or the rule in words. */
-
-const ITEMS = 1000;
-type Given = (key: string) => number;
-
-const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
-const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
-const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
-  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
-const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
-const many = (values: Readonly<Record<string, number>>, places: number): Response => ({ kind: "sum", texts: Object.fromEntries(Object.entries(values).map(([id, value]) => [id, value.toFixed(places)])) });
 
 const tree = (of: Given, base: number) => {
   const torn = 1e6 * base;

@@ -1,19 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { draw, grade } from "../../src/bank/index.ts";
-import type { Item } from "../../src/engine/question/item.ts";
-import type { Response } from "../../src/engine/question/response.ts";
+import { grade } from "../../src/bank/index.ts";
 import { frontOfKnee } from "../../src/figures/pictures/front.ts";
+import { items, notRight, one, reader } from "../support/second-way.ts";
 
 /** Families of module M06 that need no drawing beside a second way to their answer: coordinates instead of the law of cosines, lines counted one by one. */
-
-const ITEMS = 1000;
-type Given = (key: string) => number;
-
-const items = (id: string): readonly Item[] => Array.from({ length: ITEMS }, (_, seed) => draw(id, seed));
-const reader = (item: Item): Given => (key) => Number(item.givens.find((given) => given.key === key)?.text ?? Number.NaN);
-const notRight = (id: string, respond: (item: Item, of: Given) => Response): readonly string[] =>
-  items(id).filter((item) => grade(item, respond(item, reader(item))).verdict !== "right").map(({ seed }) => seed);
-const one = (value: number, places: number): Response => ({ kind: "sum", text: value.toFixed(places) });
 
 describe("portals and reach", () => {
   it("give the angle that coordinates and an arc tangent give", () => {
