@@ -131,6 +131,9 @@ export const MADE: Readonly<Record<string, readonly FamilyFacts[]>> = {
   "family-round": made({ asks: asked({ roundTo: 0 }) }),
   "family-source-text": made({ reads: ["depth.boys@2"], cautions: ["C3"], sources: ["author-2020"] as unknown as SumFamily["sources"] }),
   "family-unit-none": made({ givens: inUnit("gallon") }),
+  "family-rounding": made({ asks: asked({ rounding: "near" as "nearest" }) }),
+  "family-side": made({ asks: asked({ safeSide: "upp" as "up" }) }),
+  "family-not-loaded": made({}).map((family) => ({ ...family, isLoaded: false })),
   "family-tells": worded({ stems: [words.stems[0] ?? noStem, (say) => [`It reaches ${say.of("entryMm")} and no farther, so ${reachOf(say)} mm in all.`], words.stems[2] ?? noStem] }),
   "family-twice": [...made({}), ...made({ code: "01f" })],
 };

@@ -16,6 +16,8 @@ export interface FamilyFacts {
   readonly cautions?: readonly string[];
   /** The family itself, where its sentences and draws are looked at too. */
   readonly declared?: Family;
+  /** False where the module's `load.ts` does not name it, so that no page can fetch it. */
+  readonly isLoaded?: boolean;
   /** The family's own file, where it is known. */
   readonly source?: SourceText;
 }

@@ -24,6 +24,12 @@ const bankFiles = (): ReadonlyMap<string, string> => {
   return new Map(paths.map((path) => [basename(path, ".ts"), join(folder, path)]));
 };
 
+/** True where the list beside a family names its file, so that a page can fetch it. */
+const isLoaded = (path: string, id: string): boolean => {
+  const list = join(path, "../load.ts");
+  return existsSync(list) && new RegExp(`^\\s*(?:"${id}"|${id}):`, "m").test(readFileSync(list, "utf8"));
+};
+
 /** The families of the bank; none before the bank has its list. */
 const bankFamilies = async (only: string | undefined): Promise<readonly FamilyFacts[]> => {
   const list = join(project, "src/bank/catalogue.ts");
@@ -34,7 +40,7 @@ const bankFamilies = async (only: string | undefined): Promise<readonly FamilyFa
     if (newest === undefined) return [];
     const { id, code, module, objectives, reads, sources, cautions } = newest;
     const path = files.get(id);
-    const source = path === undefined ? {} : { source: { file: shown(path), text: readFileSync(path, "utf8") } };
+    const source = path === undefined ? {} : { source: { file: shown(path), text: readFileSync(path, "utf8") }, isLoaded: isLoaded(path, id) };
     const declared = only === undefined || only === id ? { declared: newest } : {};
     return [{ id, code, module, objectives, reads, sources, cautions, ...declared, ...source }];
   });

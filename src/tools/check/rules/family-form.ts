@@ -1,5 +1,7 @@
 import { gridSize } from "../../../engine/random/chance.ts";
 import { isUnitId, UNITS, unitNamed } from "../../../engine/quantity/units.ts";
+import type { Rounding } from "../../../engine/quantity/round.ts";
+import type { SafeSide } from "../../../engine/question/item.ts";
 import type { Family } from "../../../engine/question/family.ts";
 import type { AskSpec, GivenSpec } from "../../../engine/question/family-head.ts";
 import type { Course, FamilyFacts } from "../course.ts";
@@ -14,7 +16,14 @@ const LEAST_SLIPS = 2;
 
 const asId = (text: string): string => text.replace(/([a-z0-9])([A-Z])/g, "$1-$2").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "");
 
-const nameFaults = ({ id, code, module, source }: FamilyFacts): readonly FamilyFault[] => {
+const ROUNDINGS: readonly Rounding[] = ["nearest", "up", "down"];
+const SIDES: readonly SafeSide[] = ["up", "down", "none"];
+
+/** A word of an ask that is none of its list: nothing else would notice before the types of the whole site are looked at. */
+const wordFault = (id: string, { field, word, words }: { readonly field: string; readonly word: string; readonly words: readonly string[] }): readonly FamilyFault[] =>
+  words.includes(word) ? [] : [{ near: id, rule, found: `${field} "${word}" of ${id}`, expected: anyOf(words), write: `${field}: "${nearest(word, words) ?? words[0]}"` }];
+
+const nameFaults = ({ id, code, module, source, isLoaded }: FamilyFacts): readonly FamilyFault[] => {
   const faults: FamilyFault[] = [];
   const head = { near: id, rule };
   if (id !== asId(id)) faults.push({ ...head, found: `the id "${id}"`, expected: "small letters, numbers and hyphens", write: `id: "${asId(id)}",` });
@@ -23,6 +32,7 @@ const nameFaults = ({ id, code, module, source }: FamilyFacts): readonly FamilyF
     const letter = /[a-z]$/.exec(code)?.[0] ?? "a";
     faults.push({ ...head, near: code, found: `the code "${code}" in module ${module}`, expected: "the two digits of the module and one small letter", write: `code: "${number}${letter}",` });
   }
+  if (isLoaded === false) faults.push({ ...head, found: `the id "${id}", which load.ts beside it does not name`, expected: "a line there, by which a page fetches the question", write: `"${id}": () => import("./${id}.ts"),` });
   const name = /([^/]+)\.ts$/.exec(source?.file ?? "")?.[1];
   if (name !== undefined && name !== id) faults.push({ ...head, found: `the id "${id}" in the file ${name}.ts`, expected: "a file named as the family, by which it is found", write: `id: "${name}",` });
   return faults;
@@ -61,8 +71,12 @@ const gridFaults = ({ key, unit, least, greatest, step }: GivenSpec): readonly F
   return [{ ...head, found: `${key} from ${least} to ${greatest} in steps of ${step}`, expected: `a greatest value that the steps reach, such as ${last}`, write: written(least, last, step) }];
 };
 
-const askFaults = ({ id, unit, roundTo }: AskSpec): readonly FamilyFault[] =>
-  roundTo > 0 ? unitFault(id, unit, "the ask") : [{ near: id, rule, found: `${id} rounded to ${roundTo}`, expected: "a step above 0", write: "roundTo: 0.5" }, ...unitFault(id, unit, "the ask")];
+const askFaults = ({ id, unit, roundTo, rounding, safeSide }: AskSpec): readonly FamilyFault[] => [
+  ...(roundTo > 0 ? [] : [{ near: id, rule, found: `${id} rounded to ${roundTo}`, expected: "a step above 0", write: "roundTo: 0.5" }]),
+  ...wordFault(id, { field: "rounding", word: rounding, words: ROUNDINGS }),
+  ...wordFault(id, { field: "safeSide", word: safeSide, words: SIDES }),
+  ...unitFault(id, unit, "the ask"),
+];
 
 const asksOf = (family: Family): readonly AskSpec[] => {
   if (family.kind === "sum") return family.asks;
