@@ -1,4 +1,4 @@
-import { requireCount } from "../quantity/require.ts";
+import { requireOneCount } from "../quantity/require.ts";
 
 /** Counts of one class of things at the end of a case. */
 export interface ClassCount {
@@ -21,8 +21,7 @@ export interface Reconciliation {
 
 const requireClass = (name: string, counts: ClassCount): void => {
   const { opening, added, handedOff, present, notWhole } = counts;
-  const named = Object.entries({ opening, added, handedOff, present, notWhole });
-  requireCount(Object.fromEntries(named.map(([key, count]) => [`${name}.${key}`, count])));
+  for (const [key, count] of Object.entries({ opening, added, handedOff, present, notWhole })) requireOneCount(`${name}.${key}`, count);
   if (handedOff > opening + added) {
     throw new RangeError(`${name}.handedOff must be at most opening + added (${opening + added}), got ${handedOff}`);
   }

@@ -27,9 +27,12 @@ const areSame = (one: Values, other: Values): boolean => {
   return true;
 };
 
+const areSameShown = (one: readonly string[] = [], other: readonly string[] = []): boolean =>
+  one.length === other.length && one.every((id, place) => id === other[place]);
+
 /** True where two draws show the same in every value: an item that was changed since is another one. */
 const isSameDraw = (one: Draw, other: Draw): boolean =>
-  areSame(one.givens, other.givens) && areSame(one.about, other.about) && areSame({ ...one.shown }, { ...other.shown });
+  areSame(one.givens, other.givens) && areSame(one.about, other.about) && areSameShown(one.shown, other.shown);
 
 /** The draw of last time: one item is graded, explained and graded again before the next one comes. */
 let last: Behind | null = null;

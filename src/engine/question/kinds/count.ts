@@ -5,16 +5,19 @@ import type { Draw } from "../family-head.ts";
 import type { CountItem } from "../item.ts";
 import { type KindRules, type Marked, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { CountResponse } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 type ByClass = Readonly<Record<string, number>>;
 
 const asResponse = (byClass: ByClass): CountResponse => ({ kind: "count", byClass: Object.fromEntries(Object.entries(byClass).map(([id, value]) => [id, String(value)])) });
 
-const applying = (family: CountFamily, draw: Draw): readonly { readonly id: string; readonly given: ByClass }[] =>
+const truthOf = perDraw((family: CountFamily, draw: Draw) => family.truth(draw));
+
+const applying = perDraw((family: CountFamily, draw: Draw): readonly { readonly id: string; readonly given: ByClass }[] =>
   family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, given }];
-  });
+  }));
 
 const unreadable = (ask: string, reason: Marked["reason"]): Marked => ({
   verdict: "not-recognised", score: 0, ...(reason ? { reason } : {}),
@@ -35,20 +38,20 @@ const read = (family: CountFamily, byClass: Readonly<Record<string, string>>): {
 };
 
 const slipIn = (family: CountFamily, draw: Draw, values: ByClass): string | undefined => {
-  const truth = family.truth(draw);
+  const truth = truthOf(family, draw);
   return applying(family, draw).find(({ given }) => family.classes.some((id) => given[id] !== truth[id] && given[id] === values[id]))?.id;
 };
 
 /** Counts: what is missing or too much in each class; a class that is short and called whole is unsafe. */
 export const countRules: KindRules<CountFamily, CountItem> = {
   drawOf: plainDraw,
-  answer: (family, draw) => asResponse(family.truth(draw)),
+  answer: (family, draw) => asResponse(truthOf(family, draw)),
   slips: (family, draw) => applying(family, draw).map(({ id, given }) => ({ id, response: asResponse(given) })),
   mark: (family, draw, response) => {
     if (response.kind !== "count" || !Object.keys(response.byClass).every((id) => family.classes.includes(id))) return OTHER_KIND;
     const reading = read(family, response.byClass);
     if ("marked" in reading) return reading.marked;
-    const truth = family.truth(draw);
+    const truth = truthOf(family, draw);
     const right = family.classes.filter((id) => reading.values[id] === truth[id]).length;
     const score = right / family.classes.length;
     if (score === 1) return { verdict: "right", score, parts: [] };

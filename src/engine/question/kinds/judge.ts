@@ -3,6 +3,7 @@ import type { Draw } from "../family-head.ts";
 import type { JudgeItem } from "../item.ts";
 import { type KindRules, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { JudgeResponse } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 const HALF = 0.5;
 
@@ -17,15 +18,20 @@ const overlap = (first: readonly string[], second: readonly string[]): number =>
   return all.size === 0 ? 1 : first.filter((reason) => second.includes(reason)).length / all.size;
 };
 
-/** A slip that shows in the decision, or, where the decision is right, in a reason that does not hold. */
-const slipIn = (family: JudgeFamily, draw: Draw, response: JudgeResponse): string | undefined => {
-  const right = family.decide(draw);
-  const applying = family.slips.flatMap(({ id, gives }) => {
+const decided = perDraw((family: JudgeFamily, draw: Draw) => family.decide(draw));
+
+const applying = perDraw((family: JudgeFamily, draw: Draw) =>
+  family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, given }];
-  });
-  const byPick = applying.find(({ given }) => given.picks !== right.picks && given.picks === response.picks);
-  const byReason = applying.find(({ given }) => given.reasons.some((reason) => !right.reasons.includes(reason) && response.reasons.includes(reason)));
+  }));
+
+/** A slip that shows in the decision, or, where the decision is right, in a reason that does not hold. */
+const slipIn = (family: JudgeFamily, draw: Draw, response: JudgeResponse): string | undefined => {
+  const right = decided(family, draw);
+  const slips = applying(family, draw);
+  const byPick = slips.find(({ given }) => given.picks !== right.picks && given.picks === response.picks);
+  const byReason = slips.find(({ given }) => given.reasons.some((reason) => !right.reasons.includes(reason) && response.reasons.includes(reason)));
   return (byPick ?? byReason)?.id;
 };
 
@@ -37,16 +43,13 @@ const textOf = (item: JudgeItem, { picks, reasons }: Judgement): string => {
 /** Judgements: the decision counts half, the reasons the other half. */
 export const judgeRules: KindRules<JudgeFamily, JudgeItem> = {
   drawOf: plainDraw,
-  answer: (family, draw) => asResponse(family.decide(draw)),
-  slips: (family, draw) => family.slips.flatMap(({ id, gives }) => {
-    const given = gives(draw);
-    return given === null ? [] : [{ id, response: asResponse(given) }];
-  }),
+  answer: (family, draw) => asResponse(decided(family, draw)),
+  slips: (family, draw) => applying(family, draw).map(({ id, given }) => ({ id, response: asResponse(given) })),
   mark: (family, draw, response) => {
     if (response.kind !== "judge") return OTHER_KIND;
     if (response.picks === "") return missingPart("picks");
     if (!family.options.includes(response.picks) || !response.reasons.every((reason) => family.reasons.includes(reason))) return OTHER_KIND;
-    const right = family.decide(draw);
+    const right = decided(family, draw);
     const isDecided = response.picks === right.picks;
     if (isDecided && isSame(response.reasons, right.reasons)) return { verdict: "right", score: 1, parts: [] };
     const isUnsafe = family.unsafe && !isDecided && (family.unsafeOptions?.(draw) ?? []).includes(response.picks);

@@ -5,6 +5,7 @@ import type { Draw } from "../family-head.ts";
 import type { MarkItem } from "../item.ts";
 import { type KindRules, type Marked, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { MarkResponse, PointText } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 const PLACES = 2;
 
@@ -37,11 +38,13 @@ const regionAt = (regions: readonly RegionSpec[], point: PointText | undefined):
   return hits[0]?.id ?? "";
 };
 
-const applying = (family: MarkFamily, draw: Draw) =>
+const truthOf = perDraw((family: MarkFamily, draw: Draw) => family.truth(draw));
+
+const applying = perDraw((family: MarkFamily, draw: Draw) =>
   family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, given }];
-  });
+  }));
 
 /** A placement that is marked by a rule, as many placements keep it. */
 const byRule = ({ isRight, score, slip }: RuleCheck): Marked =>
@@ -50,7 +53,7 @@ const byRule = ({ isRight, score, slip }: RuleCheck): Marked =>
 /** Marks: each target in its own region; a critical target elsewhere is unsafe. */
 export const markRules: KindRules<MarkFamily, MarkItem> = {
   drawOf: plainDraw,
-  answer: (family, draw) => asResponse(family, draw, family.truth(draw)),
+  answer: (family, draw) => asResponse(family, draw, truthOf(family, draw)),
   slips: (family, draw) => applying(family, draw).map(({ id, given }) => ({ id, response: asResponse(family, draw, given) })),
   mark: (family, draw, response) => {
     if (response.kind !== "mark") return OTHER_KIND;
@@ -64,7 +67,7 @@ export const markRules: KindRules<MarkFamily, MarkItem> = {
       hit[target] = region;
     }
     if (family.check) return byRule(family.check(draw, hit));
-    const truth = family.truth(draw);
+    const truth = truthOf(family, draw);
     const wrong = targets.filter((target) => hit[target] !== truth[target]);
     const score = 1 - wrong.length / targets.length;
     if (wrong.length === 0) return { verdict: "right", score, parts: [] };
@@ -77,7 +80,7 @@ export const markRules: KindRules<MarkFamily, MarkItem> = {
   }),
   compare: (family, item, { response, verdict }) => {
     const draw = plainDraw(item);
-    const truth = family.truth(draw);
+    const truth = truthOf(family, draw);
     const regions = family.regions(draw);
     return item.targets.map(({ id, text }) => {
       const own = response.kind === "mark" ? (regionAt(regions, response.points[id]) ?? "") : "";

@@ -3,18 +3,21 @@ import type { Draw } from "../family-head.ts";
 import type { NameItem } from "../item.ts";
 import { type KindRules, missingPart, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { NameResponse } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 type Picks = Readonly<Record<string, string>>;
 
-const applying = (family: NameFamily, draw: Draw): readonly { readonly id: string; readonly given: Picks }[] =>
+const truthOf = perDraw((family: NameFamily, draw: Draw) => family.truth(draw));
+
+const applying = perDraw((family: NameFamily, draw: Draw): readonly { readonly id: string; readonly given: Picks }[] =>
   family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, given }];
-  });
+  }));
 
 /** A slip that shows in one attribute: the learner's wrong pick is the one that the slip gives. */
 const slipIn = (family: NameFamily, draw: Draw, picks: Picks): string | undefined => {
-  const truth = family.truth(draw);
+  const truth = truthOf(family, draw);
   return applying(family, draw).find(({ given }) => Object.keys(truth).some((id) => given[id] !== truth[id] && given[id] === picks[id]))?.id;
 };
 
@@ -27,14 +30,14 @@ const optionText = (item: NameItem, id: string, option: string | undefined): str
 /** Names: one pick for each attribute, each counted apart. */
 export const nameRules: KindRules<NameFamily, NameItem> = {
   drawOf: plainDraw,
-  answer: (family, draw) => ({ kind: "name", picks: family.truth(draw) }),
+  answer: (family, draw) => ({ kind: "name", picks: { ...truthOf(family, draw) } }),
   slips: (family, draw) => applying(family, draw).map(({ id, given }) => ({ id, response: { kind: "name", picks: given } as NameResponse })),
   mark: (family, draw, response) => {
     if (response.kind !== "name" || !isKnown(family, response.picks)) return OTHER_KIND;
     const { picks } = response;
     const open = family.attributes.find(({ id }) => (picks[id] ?? "") === "");
     if (open) return missingPart(open.id);
-    const truth = family.truth(draw);
+    const truth = truthOf(family, draw);
     const right = family.attributes.filter(({ id }) => picks[id] === truth[id]).length;
     const score = right / family.attributes.length;
     if (score === 1) return { verdict: "right", score, parts: [] };

@@ -7,15 +7,16 @@ import type { Draw } from "../family-head.ts";
 import type { RangeItem } from "../item.ts";
 import { type KindRules, type Marked, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { RangeResponse } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 const asResponse = ({ roundTo }: RangeFamily, { from, to }: Ends): RangeResponse =>
   ({ kind: "range", from: asAsked(from, roundTo, "nearest"), to: asAsked(to, roundTo, "nearest") });
 
-const applying = (family: RangeFamily, draw: Draw) =>
+const applying = perDraw((family: RangeFamily, draw: Draw) =>
   family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, response: asResponse(family, given) }];
-  });
+  }));
 
 const read = (family: RangeFamily, text: string, ask: string): number | Marked => {
   const reading = parseQuantity(text, family.unit);

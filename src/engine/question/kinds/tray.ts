@@ -3,6 +3,7 @@ import type { Draw } from "../family-head.ts";
 import type { TrayItem } from "../item.ts";
 import { type KindRules, OTHER_KIND, partly, plainDraw } from "../kind-rules.ts";
 import type { TrayResponse } from "../response.ts";
+import { perDraw } from "../per-draw.ts";
 
 const drawOf = (item: TrayItem): Draw => ({ ...plainDraw(item), shown: item.things.map(({ id }) => id) });
 
@@ -13,15 +14,17 @@ const f1 = (found: readonly string[], faults: readonly string[]): number => {
   return (2 * hits) / (found.length + faults.length);
 };
 
-const applying = (family: TrayFamily, draw: Draw): readonly { readonly id: string; readonly given: readonly string[] }[] =>
+const faultsOf = perDraw((family: TrayFamily, draw: Draw) => family.faults(draw));
+
+const applying = perDraw((family: TrayFamily, draw: Draw): readonly { readonly id: string; readonly given: readonly string[] }[] =>
   family.slips.flatMap(({ id, gives }) => {
     const given = gives(draw);
     return given === null ? [] : [{ id, given }];
-  });
+  }));
 
 /** A slip that shows in one thing: a fault that it misses, or a sound thing that it flags, and so did the learner. */
 const slipIn = (family: TrayFamily, draw: Draw, found: readonly string[]): string | undefined => {
-  const faults = family.faults(draw);
+  const faults = faultsOf(family, draw);
   const isShared = (given: readonly string[]): boolean => {
     const missed = faults.filter((id) => !given.includes(id));
     const extra = given.filter((id) => !faults.includes(id));
@@ -37,12 +40,12 @@ const textOf = (item: TrayItem, ids: readonly string[]): string => textsOf(item,
 /** Trays: everything faulty must be found and nothing sound flagged; a critical fault passed is unsafe. */
 export const trayRules: KindRules<TrayFamily, TrayItem> = {
   drawOf,
-  answer: (family, draw) => ({ kind: "tray", found: [...family.faults(draw)].sort() }),
+  answer: (family, draw) => ({ kind: "tray", found: [...faultsOf(family, draw)].sort() }),
   slips: (family, draw) => applying(family, draw).map(({ id, given }) => ({ id, response: { kind: "tray", found: [...given].sort() } as TrayResponse })),
   mark: (family, draw, response) => {
     if (response.kind !== "tray" || !response.found.every((id) => draw.shown?.includes(id))) return OTHER_KIND;
     const found = [...new Set(response.found)];
-    const score = f1(found, family.faults(draw));
+    const score = f1(found, faultsOf(family, draw));
     if (score === 1) return { verdict: "right", score, parts: [] };
     const isUnsafe = family.unsafe && (family.critical?.(draw) ?? []).some((id) => !found.includes(id));
     const slip = slipIn(family, draw, found);
