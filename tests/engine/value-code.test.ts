@@ -5,6 +5,7 @@ import { acceptedGrid } from "../../src/engine/quantity/round.ts";
 import { compareTyped, typedText, typedValue } from "../../src/engine/quantity/typed.ts";
 import type { AskSpec } from "../../src/engine/question/family-head.ts";
 import { once } from "../../src/engine/question/once.ts";
+import { perDraw } from "../../src/engine/question/per-draw.ts";
 import { codeOf } from "../../src/engine/question/value-code.ts";
 import { exactCode } from "../support/exact-marks.ts";
 import { howMany } from "../support/how-many.ts";
@@ -56,5 +57,12 @@ describe("a formula that is worked out once a draw", () => {
     expect([sum(first), sum(first), sum(second), sum(first), worked]).toEqual([3, 3, 3, 3, 3]);
     const about = { side: "left" };
     expect([sum(first, about), sum(first, about), worked]).toEqual([3, 3, 4]);
+  });
+  it("is kept for one family and one draw", () => {
+    let made = 0;
+    const count = perDraw((family: { readonly factor: number }, { givens }) => { made += 1; return family.factor * (givens["a"] ?? 0); });
+    const [twice, thrice] = [{ factor: 2 }, { factor: 3 }];
+    const draw = { givens: { a: 5 }, about: {} };
+    expect([count(twice, draw), count(twice, draw), count(thrice, draw), count(thrice, { ...draw }), made]).toEqual([10, 10, 15, 15, 3]);
   });
 });
