@@ -37,6 +37,14 @@ describe("what is remembered of an item", () => {
     (item.about as Record<string, string>)["room"] = "shed";
     expect(gradeItem(sum, item as Item, { kind: "sum", text: "9" }).working).toEqual(["working in the shed"]);
   });
+  it("is forgotten where an item is changed that was only just drawn", () => {
+    const item = drawItem(sum, { seed: 1 });
+    (item.about as Record<string, string>)["room"] = "shed";
+    expect(gradeItem(sum, item, { kind: "sum", text: "9" }).working).toEqual(["working in the shed"]);
+    const second = drawItem(sum, { seed: 2 }) as SumItem;
+    for (const given of second.givens) (given as { text: string }).text = "9";
+    expect(gradeItem(sum, second, { kind: "sum", text: "9" }).verdict).toBe("right");
+  });
   it("is forgotten where its cards are changed", () => {
     const item = opened(order, 1) as Open<Extract<Item, { kind: "order" }>>;
     expect(answerOf(order, item as Item)).toEqual({ kind: "order", cards: ["a", "b", "c"] });

@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { decimal } from "../../src/engine/quantity/decimal.ts";
+import { isPlain } from "../../src/engine/quantity/parse.ts";
 import { acceptedGrid } from "../../src/engine/quantity/round.ts";
-import { compareTyped, typedText, typedValue } from "../../src/engine/quantity/typed.ts";
+import { compareTyped, typedPlain, typedText, typedValue } from "../../src/engine/quantity/typed.ts";
 import type { AskSpec } from "../../src/engine/question/family-head.ts";
 import { once } from "../../src/engine/question/once.ts";
 import { perDraw } from "../../src/engine/question/per-draw.ts";
@@ -39,6 +40,13 @@ describe("the verdict of one value", () => {
     const ask: AskSpec = { id: "one", unit: "mm", roundTo: 1, rounding: "nearest", safeSide: "none" };
     const code = (text: string) => codeOf(typedValue(decimal(text)), ask, { span: acceptedGrid(4, 1, "nearest"), exact: 4, unsafe: false });
     expect([code("0"), code("0.000000"), code("0.0000000"), code("-0.00000000"), code("10.0000000")]).toEqual(["safe-side", "safe-side", "safe-side", "safe-side", "rounding"]);
+  });
+  it(`reads plain digits as the exact decimal that they are (seed ${SEED})`, () => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 999_999_999 }), fc.stringMatching(/^\d{0,6}$/), (whole, digits) => {
+      const text = digits === "" ? String(whole) : `${whole}.${digits}`;
+      const [plain, slow] = [typedPlain(text), typedValue(decimal(text))];
+      return isPlain(text) && plain.grid === slow.grid && typedText(plain) === typedText(slow) && plain.exact() === slow.exact();
+    }), { seed: SEED, numRuns: howMany(20_000, 1000) });
   });
   it("is exact beyond what a double holds", () => {
     const long = typedValue(decimal("7.20000000000000001"));

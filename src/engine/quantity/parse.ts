@@ -82,12 +82,15 @@ const read = (match: RegExpExecArray, typedUnit: UnitId, unit: UnitId): Reading 
   return typedUnit === unit ? { value, typed } : { value, typed, convertedFrom: typedUnit };
 };
 
+/** True for plain digits with a point or none, which have one reading only: what most people type. */
+export const isPlain = (text: string): boolean => PLAIN.test(text);
+
 /**
  * Reads what a learner typed as one number in the unit asked: comma or point, any minus sign, an exponent,
  * a unit of the same kind or none. Anything that could mean two things is refused with its reason.
  */
 export const parseQuantity = (text: string, unit: UnitId): Reading => {
-  if (PLAIN.test(text)) return { value: decimal(text), typed: text };
+  if (isPlain(text)) return { value: decimal(text), typed: text };
   const line = normalised(text);
   if (line === "") return { reason: "empty" };
   if (line.length > MOST_CHARACTERS) return { reason: "too-long" };

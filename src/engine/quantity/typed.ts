@@ -1,10 +1,12 @@
 import { compare, type Decimal, decimal, toText, trimmed } from "./decimal.ts";
+import { toGrid } from "./grid.ts";
 import { type GridSpan, gridText } from "./round.ts";
 import { GRID_PLACES } from "./tolerance.ts";
 
 /** A learner's value, ready to be compared: as typed, and in whole millionths where they hold it exactly. */
 export interface Typed {
-  readonly decimal: Decimal;
+  /** The exact decimal; made only where somebody asks, since whole millionths mostly say enough. */
+  readonly exact: () => Decimal;
   readonly grid: number | null;
   /** Millionths by which it may be off, because it was converted from a unit in which it was rounded; 0 elsewhere. */
   readonly slackGrid: number;
@@ -19,18 +21,24 @@ const gridOrNull = ({ units, places }: Decimal): number | null => {
   return Math.abs(grid) <= Number.MAX_SAFE_INTEGER ? grid : null;
 };
 
-export const typedValue = (value: Decimal, slackGrid = 0): Typed => ({ decimal: value, grid: gridOrNull(value), slackGrid });
+export const typedValue = (value: Decimal, slackGrid = 0): Typed => ({ exact: () => value, grid: gridOrNull(value), slackGrid });
+
+/** A value that was typed in plain digits, at most nine before the point and six behind it: its millionths are exact in a double. */
+export const typedPlain = (text: string): Typed => ({ exact: () => decimal(text), grid: toGrid(Number(text)), slackGrid: 0 });
+
+/** True for nothing, however many zeros it was typed with. */
+export const isNothing = ({ exact, grid }: Typed): boolean => (grid === null ? exact().units === 0n : grid === 0);
 
 /** Below 0, 0 or above 0 as the value is less than, equal to or greater than so many millionths; exact for any number of digits. */
 export const compareTyped = (value: Typed, grid: number): number =>
-  value.grid === null ? compare(value.decimal, decimal(gridText(grid, 0))) : value.grid - grid;
+  value.grid === null ? compare(value.exact(), decimal(gridText(grid, 0))) : value.grid - grid;
 
 /** True where the value lies in the span, ends and what it may be off by included. */
 export const isTypedIn = (value: Typed, { from, to }: GridSpan): boolean =>
   compareTyped(value, from - value.slackGrid) >= 0 && compareTyped(value, to + value.slackGrid) <= 0;
 
 /** The value as plain decimal text without trailing zeros. */
-export const typedText = ({ decimal: value, grid }: Typed): string => (grid === null ? toText(trimmed(value)) : gridText(grid, 0));
+export const typedText = ({ exact, grid }: Typed): string => (grid === null ? toText(trimmed(exact())) : gridText(grid, 0));
 
 /** As a double, for formulas and pictures. */
 export const typedNumber = (value: Typed): number => Number(typedText(value));

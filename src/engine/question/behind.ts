@@ -37,6 +37,11 @@ const isSameDraw = (one: Draw, other: Draw): boolean =>
 /** The draw of last time: one item is graded, explained and graded again before the next one comes. */
 let last: Behind | null = null;
 
+/** Keeps the draw that an item was just made of: who draws a question mostly grades it next, and its answer and slips are known. */
+export const rememberDraw = (family: Family, draw: Draw): void => {
+  last = { family, draw, slips: null, slipBySignature: null, working: null };
+};
+
 /** What is known behind an item, by what the item shows now. */
 export const behind = (family: Family, item: Item): Behind => {
   const draw = rulesOf(family).drawOf(item);

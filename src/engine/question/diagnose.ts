@@ -38,12 +38,14 @@ interface Applying {
 /** What the slips of a draw give does not hang on the answer; it is made once for the draw of last time. */
 let last: { readonly draw: Draw; readonly family: SumRules; readonly slips: readonly Applying[] } | null = null;
 
-const applyingTo = (family: SumRules, draw: Draw): readonly Applying[] => {
+/** The slips that apply to a draw, with what each gives. */
+export const applyingTo = (family: SumRules, draw: Draw): readonly Applying[] => {
   if (last?.draw === draw && last.family === family) return last.slips;
-  const slips = family.slips.flatMap((slip) => {
+  const slips: Applying[] = [];
+  for (const slip of family.slips) {
     const gives = slipAt(family, slip, draw);
-    return gives === null ? [] : [{ id: slip.id, gives }];
-  });
+    if (gives !== null) slips.push({ id: slip.id, gives });
+  }
   last = { draw, family, slips };
   return slips;
 };

@@ -4,7 +4,7 @@ import { chanceFor } from "../random/chance.ts";
 import { type Seed, seedText } from "../random/seed.ts";
 import type { Family } from "./family.ts";
 import { type CommonWords, type Draw, type GivenSpec, type Language, LANGUAGES } from "./family-head.ts";
-import { signature } from "./behind.ts";
+import { rememberDraw, signature } from "./behind.ts";
 import type { Item, ShownGiven } from "./item.ts";
 import type { KindRules } from "./kind-rules.ts";
 import { rulesOf } from "./kinds/rules.ts";
@@ -75,7 +75,7 @@ const itemOf = (family: Family, draw: Draw, { seed, language, wording }: { seed:
     question: words.question,
     cautions: draw.cautions ?? family.cautions,
     sources: draw.sources ?? family.sources,
-    about: draw.about,
+    about: { ...draw.about },
     ...(draw.local === undefined ? {} : { local: draw.local }),
     givens: shownGivens(family, say, words.givens),
   };
@@ -96,6 +96,7 @@ export const drawItem = (family: Family, { seed, language = "en", local }: Asked
   for (let redraw = 0; redraw <= MOST_REDRAWS; redraw += 1) {
     const draw = family.draw(chance, local);
     if (!isTellingApart(family, draw)) continue;
+    rememberDraw(family, draw);
     return itemOf(family, draw, { seed: text, language: languageOf(language), wording: chance.below(60) });
   }
   throw new RangeError(`seed must give slips that differ within ${MOST_REDRAWS} redraws of ${family.id}, got ${text}`);

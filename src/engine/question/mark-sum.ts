@@ -1,6 +1,6 @@
-import { parseQuantity, type Read } from "../quantity/parse.ts";
+import { isPlain, parseQuantity, type Read } from "../quantity/parse.ts";
 import { acceptedGrid, gridOf, type GridSpan, type Span, spanText } from "../quantity/round.ts";
-import { type Typed, typedNumber, typedText, typedValue } from "../quantity/typed.ts";
+import { type Typed, typedNumber, typedPlain, typedText, typedValue } from "../quantity/typed.ts";
 import { roughRatio } from "../quantity/units.ts";
 import { slipOf } from "./diagnose.ts";
 import type { SumRules } from "./family.ts";
@@ -28,6 +28,7 @@ const slackOf = ({ typed, convertedFrom }: Read, { unit, roundTo }: AskSpec): nu
 const readAsk = (response: SumResponse, ask: AskSpec, only: boolean): AskVerdict | Typed => {
   const text = textFor(response, ask, only);
   if (text === null) return { ask: ask.id, verdict: "not-recognised", reason: "part-missing" };
+  if (isPlain(text)) return typedPlain(text);
   const reading = parseQuantity(text, ask.unit);
   if ("value" in reading) return typedValue(reading.value, slackOf(reading, ask));
   const { reason, found } = reading;

@@ -32,28 +32,32 @@ export const areTypedApart = (asks: readonly AskSpec[], solutions: readonly Solu
   return true;
 };
 
-/** What a formula gives; `null` where it refuses its values. */
-const unlessRefused = (formula: () => Solution | null): Solution | null => {
+/** The answer to givens that no draw made; `null` where they lie outside what the formula takes. */
+export const solvedAt = (family: Pick<SumRules, "solve">, givens: Givens, about: Draw["about"]): Solution | null => {
   try {
-    return formula();
+    return family.solve(givens, about);
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;
   }
 };
 
-/** The answer to givens that no draw made; `null` where they lie outside what the formula takes. */
-export const solvedAt = (family: Pick<SumRules, "solve">, givens: Givens, about: Draw["about"]): Solution | null =>
-  unlessRefused(() => family.solve(givens, about));
-
 /** True where a solution can be typed: every number that is asked for is there, finite, and small enough to be rounded. */
-export const isTypable = (family: Pick<SumRules, "asks">, solution: Solution): boolean =>
-  isSays(solution) || family.asks.every(({ id }) => Math.abs(solution[id] as number) <= MOST_VALUE);
+export const isTypable = ({ asks }: Pick<SumRules, "asks">, solution: Solution): boolean => {
+  if (isSays(solution)) return true;
+  for (const { id } of asks) if (!(Math.abs(solution[id] as number) <= MOST_VALUE)) return false;
+  return true;
+};
 
 /** What a slip gives where values may be a learner’s own; `null` where it does not apply, refuses them, or gives nothing that can be typed. */
 export const slipAt = (family: Pick<SumRules, "asks">, slip: SlipSpec, draw: Draw): Solution | null => {
-  const gives = unlessRefused(() => slip.gives(draw));
-  return gives !== null && isTypable(family, gives) ? gives : null;
+  try {
+    const gives = slip.gives(draw);
+    return gives !== null && isTypable(family, gives) ? gives : null;
+  } catch (error) {
+    if (error instanceof RangeError) return null;
+    throw error;
+  }
 };
 
 /** The answer of last time: a draw is told apart, printed, marked and worked before the next one comes. */

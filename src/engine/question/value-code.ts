@@ -1,7 +1,7 @@
 import { decimal, divide, multiply } from "../quantity/decimal.ts";
 import { type GridSpan, gridOf, type Rounding, roundGrid } from "../quantity/round.ts";
 import { CONVERSION_PLACES, ROOT_TOLERANCE } from "../quantity/tolerance.ts";
-import { compareTyped, isTypedIn, type Typed, typedValue } from "../quantity/typed.ts";
+import { compareTyped, isNothing, isTypedIn, type Typed, typedValue } from "../quantity/typed.ts";
 import { roughRatio, siblings, type UnitId, UNITS } from "../quantity/units.ts";
 import type { AskSpec } from "./family-head.ts";
 import type { VerdictCode } from "./verdict.ts";
@@ -21,9 +21,9 @@ const isUnsafe = (value: Typed, { safeSide }: AskSpec, span: GridSpan): boolean 
 const isZeroIn = ({ from, to }: GridSpan): boolean => from <= 0 && to >= 0;
 
 const isPowerOfTen = (value: Typed, span: GridSpan): boolean => {
-  const { units, places } = value.decimal;
   for (let power = 1; power <= MOST_POWER; power += 1) {
     if (value.grid === null) {
+      const { units, places } = value.exact();
       if (isTypedIn(typedValue({ units, places: places + power }), span) || isTypedIn(typedValue({ units: units * 10n ** BigInt(power), places }), span)) return true;
       continue;
     }
@@ -42,7 +42,7 @@ const mayBe = (grid: number, { from, to }: GridSpan): boolean => {
 
 const isInUnit = (value: Typed, { ask, unit, span }: { ask: AskSpec; unit: UnitId; span: GridSpan }): boolean => {
   if (value.grid !== null && !mayBe(value.grid * roughRatio(unit, ask.unit), span)) return false;
-  const inBase = multiply(value.decimal, decimal(UNITS[unit].size));
+  const inBase = multiply(value.exact(), decimal(UNITS[unit].size));
   return isTypedIn(typedValue(divide(inBase, decimal(UNITS[ask.unit].size), CONVERSION_PLACES)), span);
 };
 
@@ -51,16 +51,16 @@ const isOtherUnit = (value: Typed, ask: AskSpec, span: GridSpan): boolean =>
   siblings(ask.unit).some((unit) => isInUnit(value, { ask, unit, span }));
 
 /** Steps that an answer may have been rounded to by mistake. Nobody rounds a count to tens, or a value away to nothing. */
-const otherSteps = (ask: AskSpec, isNothing: boolean): readonly number[] => {
+const otherSteps = (ask: AskSpec, isZero: boolean): readonly number[] => {
   const { roundTo: step } = ask;
-  if (isNothing || isCounted(ask)) return [step];
+  if (isZero || isCounted(ask)) return [step];
   const coarse = step < 1 && step * COARSER > 1 ? 1 : step * COARSER;
   return [step, Number(coarse.toPrecision(1))];
 };
 
 /** True where the value is the exact answer rounded in another direction or one place too coarsely. */
 const isOtherRounding = (value: Typed, exact: number, ask: AskSpec): boolean =>
-  otherSteps(ask, value.decimal.units === 0n).some((step) => {
+  otherSteps(ask, isNothing(value)).some((step) => {
     const unit = gridOf(step);
     return ROUNDINGS.some((rounding) => compareTyped(value, roundGrid(exact, unit, rounding)) === 0);
   });
@@ -68,7 +68,7 @@ const isOtherRounding = (value: Typed, exact: number, ask: AskSpec): boolean =>
 /** True where the value is the answer but for its unit or the place of its point. A count is ten times itself only to the piece: 15 is no power of ten of 2. */
 const isUnitOrPower = (value: Typed, ask: AskSpec, { span, exact }: { span: GridSpan; exact: number }): boolean => {
   // Around 0 every small number would be a power of ten of the answer, and of any other unit.
-  if (value.decimal.units === 0n || isZeroIn(span)) return false;
+  if (isNothing(value) || isZeroIn(span)) return false;
   const whole = isCounted(ask) ? roundGrid(gridOf(exact), gridOf(ask.roundTo), ask.rounding) : null;
   return isPowerOfTen(value, whole === null ? span : { from: whole, to: whole }) || isOtherUnit(value, ask, span);
 };

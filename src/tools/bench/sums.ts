@@ -58,7 +58,11 @@ const timesOf = (id: string): Times => {
 /** Mean rates over all families of sums, one a second of one core. */
 export const sumRates = (): Readonly<Record<keyof Times, number>> => {
   const ids = families.filter(({ kind }) => kind === "sum").map(({ id }) => id);
-  for (const id of ids) for (const item of drawn(id, 0, WARM)) for (const answer of [answerTo(item), WRONG]) grade(item, answer);
+  for (const id of ids) {
+    const items = drawn(id, 0, WARM);
+    gradeAll(items, items.map(answerTo));
+    drawAndGrade(id, items.map(() => WRONG));
+  }
   const times = ids.map(timesOf);
   const rate = (part: keyof Times): number => (ids.length * DRAWS) / times.reduce((total, time) => total + time[part], 0);
   return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong"), pairRight: rate("pairRight"), pairWrong: rate("pairWrong") };

@@ -4,6 +4,7 @@ import type { SumFamily } from "../family.ts";
 import { type Draw, isSays, type Solution } from "../family-head.ts";
 import type { ShownAsk, SumItem } from "../item.ts";
 import { type Compared, type KindRules, plainDraw } from "../kind-rules.ts";
+import { applyingTo } from "../diagnose.ts";
 import { markSum } from "../mark-sum.ts";
 import { areTypedApart, solutionOf, typedAs } from "../solve.ts";
 import type { Verdict } from "../verdict.ts";
@@ -78,7 +79,7 @@ export const sumRules: KindRules<SumFamily, SumItem> = {
   answer: (family, draw) => typedAs(family, solutionOf(family, draw)),
   slips: (family, draw) => applying(family, draw).map(({ id, gives }) => ({ id, response: typedAs(family, gives) })),
   isTellingApart: (family, draw, leastSlips) => {
-    const slips = applying(family, draw);
+    const slips = applyingTo(family, draw);
     return slips.length >= leastSlips && areTypedApart(family.asks, [solutionOf(family, draw), ...slips.map(({ gives }) => gives)]);
   },
   mark: markSum,
