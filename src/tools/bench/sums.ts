@@ -1,6 +1,7 @@
 import { answerTo, draw, families, grade } from "../../bank/index.ts";
 import type { Item } from "../../engine/question/item.ts";
 import type { Response } from "../../engine/question/response.ts";
+import { shown } from "./rate.ts";
 
 /**
  * Draws and grades of all sums together, by processor time of this process, so that other work on the machine does not
@@ -9,7 +10,7 @@ import type { Response } from "../../engine/question/response.ts";
  */
 
 const WARM = 1500;
-const DRAWS = 2000;
+const DRAWS = 4000;
 const FIRST_SEED = 10_000;
 
 const secondsOf = (work: () => void): number => {
@@ -56,14 +57,26 @@ const timesOf = (id: string): Times => {
 };
 
 /** Mean rates over all families of sums, one a second of one core. */
-export const sumRates = (): Readonly<Record<keyof Times, number>> => {
+const sumRates = (): Readonly<Record<keyof Times, number>> => {
   const ids = families.filter(({ kind }) => kind === "sum").map(({ id }) => id);
   for (const id of ids) {
     const items = drawn(id, 0, WARM);
-    gradeAll(items, items.map(answerTo));
-    drawAndGrade(id, items.map(() => WRONG));
+    for (const answers of [items.map(answerTo), items.map(() => WRONG)]) {
+      gradeAll(items, answers);
+      drawAndGrade(id, answers);
+    }
   }
   const times = ids.map(timesOf);
   const rate = (part: keyof Times): number => (ids.length * DRAWS) / times.reduce((total, time) => total + time[part], 0);
   return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong"), pairRight: rate("pairRight"), pairWrong: rate("pairWrong") };
+};
+
+/** All sums together, five lines. */
+export const benchSums = (): void => {
+  const sums = sumRates();
+  shown("all sums: draw", sums.draw);
+  shown("all sums: grade a right answer", sums.right);
+  shown("all sums: grade a wrong answer", sums.wrong);
+  shown("all sums: draw and grade, right answer", sums.pairRight);
+  shown("all sums: draw and grade, wrong answer", sums.pairWrong);
 };
