@@ -16,7 +16,7 @@ export type UnreadableReason =
 export interface Read {
   /** The value in the unit asked. */
   readonly value: Decimal;
-  /** The number as typed, with its exponent, before any conversion. */
+  /** The number as typed, before any conversion. */
   readonly typed: string;
   /** The unit typed, where it was not the unit asked. */
   readonly convertedFrom?: UnitId;
@@ -73,12 +73,11 @@ const afterNumber = (rest: string, unit: UnitId): Reading | UnitId => {
 };
 
 const read = (match: RegExpExecArray, typedUnit: UnitId, unit: UnitId): Reading => {
-  const [found, sign, number = "", exponent] = match;
-  const digits = `${sign === "-" ? "-" : ""}${plain(number)}`;
-  const scale = exponentOf(exponent ?? "0");
-  if (scale === null) return { reason: "too-long", found };
-  const value = convert(multiply(decimal(digits), scale), typedUnit, unit);
-  const typed = exponent === undefined ? digits : `${digits}e${exponent}`;
+  const sign = match[1] === "-" ? "-" : "";
+  const typed = `${sign}${plain(match[2] ?? "")}`;
+  const scale = exponentOf(match[3] ?? "0");
+  if (scale === null) return { reason: "too-long", found: match[0] };
+  const value = convert(multiply(decimal(typed), scale), typedUnit, unit);
   return typedUnit === unit ? { value, typed } : { value, typed, convertedFrom: typedUnit };
 };
 

@@ -8,8 +8,6 @@ export interface Typed {
   /** The exact decimal; made only where somebody asks, since whole millionths mostly say enough. */
   readonly exact: () => Decimal;
   readonly grid: number | null;
-  /** Millionths by which it may be off, because it was converted from a unit in which it was rounded; 0 elsewhere. */
-  readonly slackGrid: number;
 }
 
 const SCALES: readonly number[] = Array.from({ length: GRID_PLACES + 1 }, (_, places) => 10 ** (GRID_PLACES - places));
@@ -21,10 +19,10 @@ const gridOrNull = ({ units, places }: Decimal): number | null => {
   return Math.abs(grid) <= Number.MAX_SAFE_INTEGER ? grid : null;
 };
 
-export const typedValue = (value: Decimal, slackGrid = 0): Typed => ({ exact: () => value, grid: gridOrNull(value), slackGrid });
+export const typedValue = (value: Decimal): Typed => ({ exact: () => value, grid: gridOrNull(value) });
 
 /** A value that was typed in plain digits, at most nine before the point and six behind it: its millionths are exact in a double. */
-export const typedPlain = (text: string): Typed => ({ exact: () => decimal(text), grid: toGrid(Number(text)), slackGrid: 0 });
+export const typedPlain = (text: string): Typed => ({ exact: () => decimal(text), grid: toGrid(Number(text)) });
 
 /** True for nothing, however many zeros it was typed with. */
 export const isNothing = ({ exact, grid }: Typed): boolean => (grid === null ? exact().units === 0n : grid === 0);
@@ -33,9 +31,8 @@ export const isNothing = ({ exact, grid }: Typed): boolean => (grid === null ? e
 export const compareTyped = (value: Typed, grid: number): number =>
   value.grid === null ? compare(value.exact(), decimal(gridText(grid, 0))) : value.grid - grid;
 
-/** True where the value lies in the span, ends and what it may be off by included. */
-export const isTypedIn = (value: Typed, { from, to }: GridSpan): boolean =>
-  compareTyped(value, from - value.slackGrid) >= 0 && compareTyped(value, to + value.slackGrid) <= 0;
+/** True where the value lies in the span, ends included. */
+export const isTypedIn = (value: Typed, { from, to }: GridSpan): boolean => compareTyped(value, from) >= 0 && compareTyped(value, to) <= 0;
 
 /** The value as plain decimal text without trailing zeros. */
 export const typedText = ({ exact, grid }: Typed): string => (grid === null ? toText(trimmed(exact())) : gridText(grid, 0));

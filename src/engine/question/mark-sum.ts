@@ -1,7 +1,6 @@
-import { isPlain, parseQuantity, type Read } from "../quantity/parse.ts";
-import { acceptedGrid, gridOf, type GridSpan, type Span, spanText } from "../quantity/round.ts";
+import { isPlain, parseQuantity } from "../quantity/parse.ts";
+import { acceptedGrid, type GridSpan, type Span, spanText } from "../quantity/round.ts";
 import { type Typed, typedNumber, typedPlain, typedText, typedValue } from "../quantity/typed.ts";
-import { roughRatio } from "../quantity/units.ts";
 import { slipOf } from "./diagnose.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
@@ -17,20 +16,12 @@ const textFor = (response: SumResponse, ask: AskSpec, only: boolean): string | n
   return "texts" in response ? (response.texts[ask.id] ?? null) : null;
 };
 
-/** How far a value typed in another unit may be off: half of its last digit, and never more than a tenth of the step that was asked for. */
-const slackOf = ({ typed, convertedFrom }: Read, { unit, roundTo }: AskSpec): number => {
-  if (convertedFrom === undefined) return 0;
-  const [digits = "", exponent = "0"] = typed.split("e");
-  const half = 10 ** (Number(exponent) - (digits.split(".")[1]?.length ?? 0)) / 2;
-  return gridOf(Math.min(half * roughRatio(convertedFrom, unit), roundTo / 10));
-};
-
 const readAsk = (response: SumResponse, ask: AskSpec, only: boolean): AskVerdict | Typed => {
   const text = textFor(response, ask, only);
   if (text === null) return { ask: ask.id, verdict: "not-recognised", reason: "part-missing" };
   if (isPlain(text)) return typedPlain(text);
   const reading = parseQuantity(text, ask.unit);
-  if ("value" in reading) return typedValue(reading.value, slackOf(reading, ask));
+  if ("value" in reading) return typedValue(reading.value);
   const { reason, found } = reading;
   return { ask: ask.id, verdict: "not-recognised", reason, ...(found === undefined ? {} : { found }) };
 };
