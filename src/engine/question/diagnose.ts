@@ -3,6 +3,7 @@ import { compareTyped, isTypedIn, type Typed } from "../quantity/typed.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, isSays, type Solution } from "./family-head.ts";
 import type { SumResponse } from "./response.ts";
+import { type OfDraw, perDraw } from "./per-draw.ts";
 import { slipAt } from "./solve.ts";
 
 interface Diagnosis {
@@ -35,20 +36,15 @@ interface Applying {
   readonly gives: Solution;
 }
 
-/** What the slips of a draw give does not hang on the answer; it is made once for the draw of last time. */
-let last: { readonly draw: Draw; readonly family: SumRules; readonly slips: readonly Applying[] } | null = null;
-
-/** The slips that apply to a draw, with what each gives. */
-export const applyingTo = (family: SumRules, draw: Draw): readonly Applying[] => {
-  if (last?.draw === draw && last.family === family) return last.slips;
+/** The slips that apply to a draw, with what each gives; none of it hangs on the answer. */
+export const applyingTo: OfDraw<SumRules, readonly Applying[]> = perDraw((family, draw) => {
   const slips: Applying[] = [];
   for (const slip of family.slips) {
     const gives = slipAt(family, slip, draw);
     if (gives !== null) slips.push({ id: slip.id, gives });
   }
-  last = { draw, family, slips };
   return slips;
-};
+});
 
 /** The slip whose formula gives the learner's answer on this draw: exact digits win over a value in its span. */
 export const slipOf = (diagnosis: Diagnosis): string | undefined => {

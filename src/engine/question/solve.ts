@@ -1,6 +1,7 @@
 import { askedGrid, asAsked, MOST_VALUE } from "../quantity/round.ts";
 import type { SumRules } from "./family.ts";
 import { type AskSpec, type Draw, type Givens, isSays, type SlipSpec, type Solution } from "./family-head.ts";
+import { type OfDraw, perDraw } from "./per-draw.ts";
 import type { SumResponse } from "./response.ts";
 
 const typed = ({ id, roundTo, rounding }: AskSpec, solution: Readonly<Record<string, number>>): string => asAsked(solution[id] as number, roundTo, rounding);
@@ -60,12 +61,5 @@ export const slipAt = (family: Pick<SumRules, "asks">, slip: SlipSpec, draw: Dra
   }
 };
 
-/** The answer of last time: a draw is told apart, printed, marked and worked before the next one comes. */
-let last: { readonly draw: Draw; readonly solve: SumRules["solve"]; readonly solution: Solution } | null = null;
-
-/** The answer of a draw, worked out once. */
-export const solutionOf = ({ solve }: Pick<SumRules, "solve">, draw: Draw): Solution => {
-  if (last?.draw === draw && last.solve === solve) return last.solution;
-  last = { draw, solve, solution: solve(draw.givens, draw.about) };
-  return last.solution;
-};
+/** The answer of a draw: it is told apart, printed, marked and worked before the next one comes. */
+export const solutionOf: OfDraw<Pick<SumRules, "solve">, Solution> = perDraw(({ solve }, { givens, about }) => solve(givens, about));

@@ -48,7 +48,7 @@ const compareAsk = (family: SumFamily, item: SumItem, { ask, verdict }: { ask: S
   return { ask: ask.id, label: ask.label, ...(yours === undefined ? {} : { yours: withUnit(yours, ask.unit) }), answer: said, accepted };
 };
 
-/** What every slip that applies gives on a draw, unrounded. */
+/** What every slip that applies gives on a draw, unrounded. A formula that refuses its own draw is a fault of the family and is not hidden here, as it is where values may be a learner’s own. */
 const applying = (family: SumFamily, draw: Draw): { readonly id: string; readonly gives: Solution }[] => {
   const found: { readonly id: string; readonly gives: Solution }[] = [];
   for (const slip of family.slips) {
