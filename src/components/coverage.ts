@@ -52,14 +52,11 @@ export const coverageOf = (written: readonly WrittenModule[], families: readonly
     })),
   })).toSorted((first, second) => placeOf(first) - placeOf(second));
 
-/** Objectives that no question serves yet. The check refuses them in a module that was reviewed; one in preparation is built and says so. */
-export const openIn = (rows: readonly CoverageRow[]): readonly string[] =>
-  rows.flatMap(({ objectives }) => objectives.filter((one) => one.families.length === 0).map(({ id }) => id));
-
-/** What nobody could use, one sentence each; a course is built only without any. */
+/** What is missing, one sentence each; a course is built only without any. */
 export const holesOf = (rows: readonly CoverageRow[], families: readonly FamilyEntry[]): readonly string[] => {
   const listed = new Set(rows.flatMap(({ objectives }) => objectives.map(({ id }) => id)));
   return [
+    ...rows.flatMap(({ objectives }) => objectives.filter((one) => one.families.length === 0).map(({ id }) => `${id} has no question`)),
     ...families.filter(({ objectives }) => !objectives.some((id) => listed.has(id))).map(({ id, objectives }) => `${id} serves ${objectives.join(", ")}, which no module lists`),
     ...rows.filter(({ weights }) => ROLES.every((role) => weights[role] === "none")).map(({ code }) => `${code} is for nobody`),
     ...ROLES.filter((role) => !rows.some(({ weights }) => weights[role] === "core")).map((role) => `no module is core for a ${role}`),

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { families } from "../../src/bank/index.ts";
-import { coverageOf, holesOf, openIn, type WrittenModule } from "../../src/components/coverage.ts";
+import { coverageOf, holesOf, type WrittenModule } from "../../src/components/coverage.ts";
 import { isModuleStep, PATHS } from "../../src/facts/paths.ts";
 import { sectionsAsked } from "../../src/components/sections-asked.ts";
 import { pageAt, pages, textIn } from "../support/site.ts";
@@ -28,23 +28,9 @@ describe("what is covered", () => {
     const [row] = coverageOf([written], path);
     expect(row?.objectives[0]?.families).toEqual([{ id: "path-width", code: "10a", unsafe: false, isAsked: true }]);
     expect(holesOf(coverageOf([written], path), path)).toEqual(["no module is core for a nurse", "no module is core for a director"]);
+    expect(holesOf(coverageOf([written], []), path)).toContain("m10-least has no question");
     expect(holesOf(coverageOf([{ ...written, data: { ...written.data, objectives: [] } }], path), path)).toContain("path-width serves m10-least, which no module lists");
     expect(holesOf(coverageOf([{ ...written, data: { ...written.data, roles: {} } }], path), path)).toContain("M10 is for nobody");
-  });
-});
-
-describe("an objective without a question", () => {
-  it("is named, and stops no build, since its module may be in preparation", () => {
-    const nobodyElse = { ...written, data: { ...written.data, roles: { resident: "core", nurse: "core", director: "core" } } } as const;
-    const rowsOf = (own: typeof families) => coverageOf([nobodyElse], own);
-    const path = families.filter(({ id }) => id === "path-width");
-    expect([openIn(rowsOf(path)), openIn(rowsOf([]))]).toEqual([[], ["m10-least"]]);
-    expect(holesOf(rowsOf([]), [])).toEqual([]);
-  });
-
-  it("does not stand in this course", () => {
-    expect(html).not.toContain("No question yet");
-    expect(textIn(html)).toContain("Every objective below has a question");
   });
 });
 
