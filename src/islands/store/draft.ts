@@ -20,8 +20,11 @@ export const rememberDraft = (place: string, item: Omit<Remembered, "response">,
   if (!SITE.isShared) remember(PREFIX + place, item, response);
 };
 
+/** A list that is being put together takes more than an answer. */
+const MOST_LIST = 16_000;
+
 /** The same for what is not an answer, such as a list that is being put together; empty where nothing was kept. */
-export const recallDraftText = (place: string): string => (SITE.isShared ? "" : recallText(PREFIX + place));
+export const recallDraftText = (place: string): string => (SITE.isShared ? "" : recallText(PREFIX + place, MOST_LIST));
 
 export const rememberDraftText = (place: string, text: string): void => {
   if (!SITE.isShared) rememberText(PREFIX + place, text);

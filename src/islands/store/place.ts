@@ -10,8 +10,8 @@ export interface Remembered {
 }
 
 const PREFIX = "small-knee-workbook:";
-/** More than any answer or list takes. */
-const MOST_TEXT = 16_000;
+/** More than any answer takes. */
+const MOST_TEXT = 4000;
 
 const isRemembered = (value: unknown): value is Remembered => {
   if (typeof value !== "object" || value === null) return false;
@@ -28,10 +28,10 @@ const inTab = <T>(use: (storage: Storage) => T, otherwise: T): T => {
   }
 };
 
-/** A short text that this visit set down at a place, such as a learner code; empty where there is none. */
-export const recallText = (place: string): string => {
+/** A short text that this visit set down at a place, such as a learner code; empty where there is none, or more of it than belongs there. */
+export const recallText = (place: string, most = MOST_TEXT): string => {
   const text = inTab((storage) => storage.getItem(PREFIX + place), null) ?? "";
-  return text.length > MOST_TEXT ? "" : text;
+  return text.length > most ? "" : text;
 };
 
 /** Sets a short text down for this visit; an empty one takes it away. */
