@@ -102,7 +102,7 @@ interface Asking {
   readonly missing: readonly string[];
 }
 
-/** The searches that a question is made of: the phrase alone where it is quoted, else all wordings and their words, as far as any page holds them. */
+/** The searches that a question is made of: the phrase alone where it is quoted, else all wordings and their words that a page holds. */
 const askingOf = async (index: Index, { typed, glossary }: Search): Promise<Asking> => {
   const phrase = phraseIn(typed);
   if (phrase !== null) return { searches: [{ text: `"${phrase}"`, weight: WHOLE }], missing: [] };
