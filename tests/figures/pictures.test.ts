@@ -13,7 +13,7 @@ const DRAWS = 200;
 const seeds = Array.from({ length: DRAWS }, (_, seed) => seed);
 /** Views are cast ray by ray, which takes long; the quick run looks at two of them, and at fewer of the others. */
 const CAST: ReadonlySet<string> = new Set(["same-place", "pattern", "where-am-i", "hiatus"]);
-const seedsOf = (id: string): readonly number[] => (CAST.has(id) ? seeds.slice(0, howMany(DRAWS, 2)) : seeds.slice(0, howMany(DRAWS, 15)));
+const seedsOf = (id: string): readonly number[] => (CAST.has(id) ? seeds.slice(0, howMany(DRAWS, 2)) : seeds.slice(0, howMany(DRAWS, 8)));
 const LEAST_LETTER_PX = 15;
 
 const ownOf = (item: Item, response: Response): Own => ({
