@@ -9,6 +9,7 @@ const MOST_KNOWN = 1024;
 
 /** Number of decimals that a grid step shows: 0.5 has one. */
 export const placesOf = (step: number): number => {
+  if (Number.isInteger(step)) return 0;
   const before = KNOWN.get(step);
   if (before !== undefined) return before;
   if (KNOWN.size >= MOST_KNOWN) KNOWN.clear();

@@ -22,11 +22,11 @@ const typedKey = (asks: readonly AskSpec[], solution: Solution): number | string
   return asks.map(({ id, roundTo, rounding }) => askedGrid(solution[id] as number, roundTo, rounding)).join(" ");
 };
 
-/** True where every solution would be typed differently. */
-export const areTypedApart = (asks: readonly AskSpec[], solutions: readonly Solution[]): boolean => {
-  const met: (number | string)[] = [];
-  for (const solution of solutions) {
-    const key = typedKey(asks, solution);
+/** True where the answer and what every slip gives would be typed differently. */
+export const areTypedApart = (asks: readonly AskSpec[], answer: Solution, slips: readonly { readonly gives: Solution }[]): boolean => {
+  const met = [typedKey(asks, answer)];
+  for (const { gives } of slips) {
+    const key = typedKey(asks, gives);
     if (met.includes(key)) return false;
     met.push(key);
   }

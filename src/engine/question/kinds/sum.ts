@@ -80,7 +80,7 @@ export const sumRules: KindRules<SumFamily, SumItem> = {
   slips: (family, draw) => applying(family, draw).map(({ id, gives }) => ({ id, response: typedAs(family, gives) })),
   isTellingApart: (family, draw, leastSlips) => {
     const slips = applyingTo(family, draw);
-    return slips.length >= leastSlips && areTypedApart(family.asks, [solutionOf(family, draw), ...slips.map(({ gives }) => gives)]);
+    return slips.length >= leastSlips && areTypedApart(family.asks, solutionOf(family, draw), slips);
   },
   mark: markSum,
   marksWholeSlips: true,
