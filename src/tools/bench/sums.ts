@@ -10,7 +10,8 @@ import { shown } from "./rate.ts";
  */
 
 const WARM = 1500;
-const DRAWS = 4000;
+const DRAWS = 2000;
+const ROUNDS = 5;
 const FIRST_SEED = 10_000;
 
 const secondsOf = (work: () => void): number => {
@@ -56,6 +57,13 @@ const timesOf = (id: string): Times => {
   };
 };
 
+const PARTS = ["draw", "right", "wrong", "pairRight", "pairWrong"] as const;
+
+const median = (values: readonly number[]): number => values.toSorted((first, second) => first - second)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+/** The middle of several rounds for each part, as for everything else that is timed here. */
+const medians = (rounds: readonly Times[]): Times => Object.fromEntries(PARTS.map((part) => [part, median(rounds.map((round) => round[part]))])) as unknown as Times;
+
 /** Mean rates over all families of sums, one a second of one core. */
 const sumRates = (): Readonly<Record<keyof Times, number>> => {
   const ids = families.filter(({ kind }) => kind === "sum").map(({ id }) => id);
@@ -66,7 +74,8 @@ const sumRates = (): Readonly<Record<keyof Times, number>> => {
       drawAndGrade(id, answers);
     }
   }
-  const times = ids.map(timesOf);
+  const rounds = Array.from({ length: ROUNDS }, () => ids.map(timesOf));
+  const times = ids.map((_, at) => medians(rounds.map((round) => round[at] as Times)));
   const rate = (part: keyof Times): number => (ids.length * DRAWS) / times.reduce((total, time) => total + time[part], 0);
   return { draw: rate("draw"), right: rate("right"), wrong: rate("wrong"), pairRight: rate("pairRight"), pairWrong: rate("pairWrong") };
 };
